@@ -1,0 +1,15 @@
+package putback.app.cli;
+
+/** One command of the program. */
+public interface Command {
+
+    /** How it is called. */
+    Usage usage();
+
+    /**
+     * Does it.
+     *
+     * @return one of {@link Exit}
+     */
+    int run(Arguments arguments, Terminal terminal) throws UsageFault;
+}

@@ -1,0 +1,94 @@
+package putback.app.cli;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** All commands. Only the one that is called is loaded: each start pays for every class it touches. */
+public final class Commands {
+    /** In the order of the help. */
+    private static final List<String> NAMES = List.of();
+
+    private Commands() {}
+
+    private static @Nullable Command named(String name) {
+        return switch (name) {
+            default -> null;
+        };
+    }
+
+    /**
+     * Runs the command that the words name.
+     *
+     * @return one of {@link Exit}
+     */
+    public static int run(List<String> words, Terminal terminal) {
+        String name = words.isEmpty() ? "--help" : words.get(0);
+        switch (name) {
+            case "--help", "-h", "help" -> {
+                terminal.out().print(help());
+                return Exit.DONE;
+            }
+            case "--version" -> {
+                terminal.out().println("putback " + version());
+                return Exit.DONE;
+            }
+            default -> {
+                return run(name, words.subList(1, words.size()), terminal);
+            }
+        }
+    }
+
+    private static int run(String name, List<String> words, Terminal terminal) {
+        Command command = named(name);
+        if (command == null) {
+            String nearest = Spelling.nearest(name, NAMES);
+            terminal.err()
+                    .println("putback: there is no command \"" + name + "\""
+                            + (nearest == null ? "" : ". Maybe " + nearest) + "\nTry: putback --help");
+            return Exit.BAD_INPUT;
+        }
+        try {
+            Usage usage = command.usage();
+            Arguments arguments = usage.read(words);
+            if (arguments.wantsHelp()) {
+                terminal.out().print(usage.help());
+                return Exit.DONE;
+            }
+            return command.run(arguments, terminal);
+        } catch (UsageFault fault) {
+            terminal.err().println(fault.getMessage());
+            return Exit.BAD_INPUT;
+        }
+    }
+
+    private static String help() {
+        StringBuilder text = new StringBuilder("Usage: putback COMMAND ...\n\n");
+        int widest = 0;
+        for (String name : NAMES) {
+            widest = Math.max(widest, name.length());
+        }
+        for (String name : NAMES) {
+            Command command = named(name);
+            if (command != null) {
+                text.append("  ").append(name).append(" ".repeat(widest - name.length() + 2));
+                text.append(command.usage().about()).append('\n');
+            }
+        }
+        if (!NAMES.isEmpty()) {
+            text.append('\n');
+        }
+        return text.append("putback COMMAND --help explains each; putback --version says which this is.\n")
+                .toString();
+    }
+
+    private static String version() {
+        try (InputStream stream = Commands.class.getResourceAsStream("/putback/app/version")) {
+            return stream == null ? "unknown" : new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException unreadable) {
+            return "unknown";
+        }
+    }
+}

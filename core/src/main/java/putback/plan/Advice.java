@@ -1,0 +1,113 @@
+package putback.plan;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import putback.plan.selection.Selection;
+import putback.plan.selection.Wanted;
+import putback.plan.steps.Renewal;
+import putback.sheet.Assembly;
+import putback.sheet.Part;
+import putback.sheet.Side;
+import putback.sheet.Unit;
+
+/** What a good mechanic would mention and nobody has to follow. */
+public final class Advice {
+    private final Assembly assembly;
+    private final Selection selection;
+    private final Renewal renewal;
+    private final Set<String> sentences = new LinkedHashSet<>();
+
+    private Advice(Assembly assembly, Wanted wanted, Selection selection) {
+        this.assembly = assembly;
+        this.selection = selection;
+        this.renewal = Renewal.of(assembly, wanted, selection);
+    }
+
+    /** One sentence for each companion that is not renewed, and for each part of a pair renewed on one side only. */
+    public static List<String> of(Assembly assembly, Wanted wanted, Selection selection) {
+        Advice advice = new Advice(assembly, wanted, selection);
+        for (Unit unit : advice.renewal.units()) {
+            advice.companions(unit.entry().companions(), unit.side(), low(unit.name()));
+            advice.pair(unit.entry().pair(), unit.side(), unit.entry().name(), advice.renewsOther(unit));
+        }
+        for (Part part : advice.all()) {
+            advice.companions(part.entry().companions(), part.side(), low(part.name()));
+            advice.pair(part.entry().pair(), part.side(), part.entry().name(), advice.renewsOther(part));
+        }
+        return List.copyOf(advice.sentences);
+    }
+
+    private List<Part> all() {
+        List<Part> all = new ArrayList<>(renewal.parts());
+        all.addAll(renewal.spoiled());
+        return all;
+    }
+
+    private static String low(String name) {
+        boolean capitals = name.length() > 1 && !Character.isLowerCase(name.charAt(1)) && name.charAt(1) != ' ';
+        return name.isEmpty() || capitals ? name : name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
+    }
+
+    private void companions(List<String> ids, Side side, String with) {
+        for (String id : ids) {
+            Unit unit = unit(id, side);
+            if (unit != null) {
+                if (!unit.parts().stream().allMatch(renewal::renews)) {
+                    mention(unit.name(), with, unit.parts().stream().allMatch(selection.off()::contains));
+                }
+                continue;
+            }
+            for (Part part : parts(id, side)) {
+                if (!renewal.renews(part.index())) {
+                    mention(part.name(), with, selection.off().contains(part.index()));
+                }
+            }
+        }
+    }
+
+    private void mention(String companion, String with, boolean off) {
+        sentences.add(companion + ": usually renewed with " + with + (off ? "; it is off anyway." : "."));
+    }
+
+    private @Nullable Unit unit(String id, Side side) {
+        return assembly.units().stream()
+                .filter(unit -> unit.id().equals(id) || unit.id().equals(side.prefix() + id))
+                .findFirst()
+                .orElse(null);
+    }
+
+    private List<Part> parts(String id, Side side) {
+        List<Part> here = assembly.parts().stream()
+                .filter(part -> part.id().equals(id) || part.id().equals(side.prefix() + id))
+                .toList();
+        return !here.isEmpty() || side != Side.NONE
+                ? here
+                : assembly.parts().stream()
+                        .filter(part -> part.entry().id().equals(id))
+                        .toList();
+    }
+
+    private boolean renewsOther(Part part) {
+        return assembly.parts().stream()
+                .anyMatch(other -> other.side() == part.side().other()
+                        && other.entry().id().equals(part.entry().id())
+                        && renewal.renews(other.index()));
+    }
+
+    private boolean renewsOther(Unit unit) {
+        return assembly.units().stream()
+                .anyMatch(other -> other.side() == unit.side().other()
+                        && other.entry().id().equals(unit.entry().id())
+                        && other.parts().stream().allMatch(renewal::renews));
+    }
+
+    private void pair(boolean pair, Side side, String name, boolean otherToo) {
+        if (pair && side != Side.NONE && !otherToo) {
+            sentences.add(name + ": renewed on the " + side.word() + " only, though it goes in pairs across the axle.");
+        }
+    }
+}

@@ -1,0 +1,212 @@
+package putback.plan.access;
+
+import java.util.BitSet;
+import org.jspecify.annotations.Nullable;
+import putback.sheet.Assembly;
+
+/**
+ * Which parts hang together while some joints are open.
+ *
+ * <p>Two parts are held together when a chain of closed joints connects them without passing through a tether; a
+ * tether is held to what its closed joints touch. An instance can be rebuilt for another set of open joints.
+ */
+public final class Ties {
+    private final Network network;
+    private final int[] rigid;
+    private final int[] any;
+    private BitSet open = new BitSet();
+    private @Nullable BitSet released;
+    private boolean anyIsCurrent;
+
+    public Ties(Network network) {
+        this.network = network;
+        this.rigid = new int[network.parts()];
+        this.any = new int[network.parts()];
+        rebuild(new BitSet());
+    }
+
+    /** How the parts of a car hang together while the given joints are open. */
+    public static Ties of(Assembly assembly, BitSet openJoints) {
+        Ties ties = new Ties(Network.of(assembly));
+        ties.rebuild(openJoints);
+        return ties;
+    }
+
+    /** @param openJoints not kept: later changes of it are not seen */
+    public void rebuild(BitSet openJoints) {
+        rebuild(openJoints, null);
+    }
+
+    /**
+     * As if every part that is not released were tied to the body too. With it, a separation counts only where all the
+     * parts that leave are released.
+     */
+    public void rebuild(BitSet openJoints, @Nullable BitSet releasedParts) {
+        open = (BitSet) openJoints.clone();
+        released = releasedParts;
+        anyIsCurrent = false;
+        reset(rigid);
+        for (int joint = open.nextClearBit(0); joint < network.joints(); joint = open.nextClearBit(joint + 1)) {
+            uniteRigid(network.joins[joint]);
+        }
+        if (releasedParts != null) {
+            for (int part = 1; part < rigid.length; part++) {
+                if (!network.tether[part] && !releasedParts.get(part)) {
+                    unite(rigid, 0, part);
+                }
+            }
+        }
+    }
+
+    private void uniteRigid(int[] joined) {
+        int first = -1;
+        for (int part : joined) {
+            if (!network.tether[part]) {
+                if (first >= 0) {
+                    unite(rigid, first, part);
+                }
+                first = part;
+            }
+        }
+    }
+
+    private void buildAny() {
+        reset(any);
+        for (int joint = open.nextClearBit(0); joint < network.joints(); joint = open.nextClearBit(joint + 1)) {
+            int[] joined = network.joins[joint];
+            for (int i = 1; i < joined.length; i++) {
+                unite(any, joined[0], joined[i]);
+            }
+        }
+        BitSet free = released;
+        if (free != null) {
+            for (int part = 1; part < any.length; part++) {
+                if (!free.get(part)) {
+                    unite(any, 0, part);
+                }
+            }
+        }
+        anyIsCurrent = true;
+    }
+
+    private static void reset(int[] links) {
+        for (int i = 0; i < links.length; i++) {
+            links[i] = i;
+        }
+    }
+
+    private static int root(int[] links, int part) {
+        int at = part;
+        while (links[at] != at) {
+            links[at] = links[links[at]];
+            at = links[at];
+        }
+        return at;
+    }
+
+    /** The smaller index becomes the root, so that the body always is one. */
+    private static void unite(int[] links, int a, int b) {
+        int rootA = root(links, a);
+        int rootB = root(links, b);
+        if (rootA < rootB) {
+            links[rootB] = rootA;
+        } else {
+            links[rootA] = rootB;
+        }
+    }
+
+    /** Whether a chain of closed joints connects the two without passing through a tether. */
+    public boolean heldTogether(int partA, int partB) {
+        if (partA == partB) {
+            return true;
+        }
+        if (!network.tether[partA] && !network.tether[partB]) {
+            return root(rigid, partA) == root(rigid, partB);
+        }
+        if (network.tether[partA] && network.tether[partB]) {
+            return tethersHeld(partA, partB);
+        }
+        return network.tether[partA] ? touches(partA, root(rigid, partB)) : touches(partB, root(rigid, partA));
+    }
+
+    /** Whether a closed joint of the tether touches a part of the group with this root. */
+    private boolean touches(int tether, int group) {
+        if (group == 0 && gluedToBody(tether)) {
+            return true;
+        }
+        for (int joint : network.jointsOf[tether]) {
+            if (!open.get(joint)) {
+                for (int part : network.joins[joint]) {
+                    if (!network.tether[part] && root(rigid, part) == group) {
+                        return true;
+                    }
+                }
+            }
+        }
+        return false;
+    }
+
+    private boolean gluedToBody(int part) {
+        return released != null && !released.get(part);
+    }
+
+    private boolean tethersHeld(int a, int b) {
+        if (gluedToBody(a) && touches(b, 0)) {
+            return true;
+        }
+        for (int joint : network.jointsOf[a]) {
+            if (open.get(joint)) {
+                continue;
+            }
+            for (int part : network.joins[joint]) {
+                if (part == b || !network.tether[part] && touches(b, root(rigid, part))) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** Whether it is held together with the body. */
+    public boolean heldToBody(int part) {
+        return heldTogether(part, 0);
+    }
+
+    /** Whether nothing at all, tethers included, ties it to the body. */
+    public boolean off(int part) {
+        return !tied(part, 0);
+    }
+
+    /** Whether any chain of closed joints, tethers included, connects the two. */
+    public boolean tied(int partA, int partB) {
+        if (!anyIsCurrent) {
+            buildAny();
+        }
+        return root(any, partA) == root(any, partB);
+    }
+
+    /** Whether it dangles: neither held to the body nor off. */
+    public boolean hung(int part) {
+        return !heldToBody(part) && !off(part);
+    }
+
+    /** Whether the part is held together with no part that the joint joins. */
+    public boolean separated(int part, int joint) {
+        for (int joined : network.joins[joint]) {
+            if (heldTogether(part, joined)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Whether every part that the joint joins is off the car. */
+    public boolean allOff(int joint) {
+        for (int part : network.joins[joint]) {
+            if (!off(part)) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

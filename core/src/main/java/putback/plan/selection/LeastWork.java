@@ -1,0 +1,236 @@
+package putback.plan.selection;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import putback.plan.access.Network;
+import putback.plan.access.Ties;
+
+/**
+ * The cheapest set of items with which every required joint opens in a sound order, exactly.
+ *
+ * <p>Method: implicit hitting set. Sets of items of which every plan needs one are collected (see {@link Landmarks});
+ * the cheapest choice that meets them all is a lower bound, and where it opens everything soundly it is the least work
+ * there is. Where it does not, what is missing gives further sets. What depends on the choice itself (a joint that
+ * comes ahead of another, a part that falls free, a part that is ruined) enters as clauses that hold if that choice is
+ * made.
+ */
+public final class LeastWork {
+    /** What a millionth of a minute weighs in a rank. */
+    public static final long SCALE = Items.SCALE;
+
+    /** A limit above every rank. */
+    public static final long NO_LIMIT = CoverSolver.NO_LIMIT;
+
+    private static final long BUDGET = 2_000_000;
+
+    private final Demand demand;
+    private final Network network;
+    private final Items items;
+    private final Opening opening;
+    private final Landmarks landmarks;
+    private final Set<Clause> clauses = new LinkedHashSet<>();
+    private final BitSet free = new BitSet();
+    private final BitSet goal;
+
+    public LeastWork(Demand demand) {
+        this.demand = demand;
+        this.network = demand.network();
+        this.items = new Items(demand);
+        this.opening = new Opening(demand, items);
+        this.goal = demand.required();
+        BitSet usable = usable();
+        this.landmarks = new Landmarks(items, opening, usable);
+        usable.stream()
+                .filter(item -> item >= items.joints && items.weight[item] == 0)
+                .forEach(free::set);
+        BitSet none = new BitSet();
+        goal.stream().forEach(joint -> clauses.add(Clause.ifThen(none, single(joint))));
+    }
+
+    private BitSet usable() {
+        BitSet usable = new BitSet();
+        usable.set(0, items.count);
+        usable.andNot(demand.forbidden());
+        for (int part = 0; part < items.parts; part++) {
+            usable.set(items.aside(part), network.canGoAside(part));
+        }
+        return usable;
+    }
+
+    private static BitSet single(int item) {
+        BitSet one = new BitSet();
+        one.set(item);
+        return one;
+    }
+
+    /**
+     * The least work among plans of the given kind.
+     *
+     * @param within joints and asides that are in or out beyond what is required
+     * @param limit choices whose rank is not below it are not looked for
+     * @return null when there is no such plan
+     */
+    public @Nullable Choice least(Within within, long limit) {
+        BitSet in = in(within);
+        BitSet out = out(within);
+        while (true) {
+            Cover cover = cover(in, out, limit);
+            if (cover == null) {
+                return null;
+            }
+            BitSet chosen = (BitSet) cover.items().clone();
+            chosen.or(free);
+            chosen.andNot(out);
+            if (!learn(chosen, out)) {
+                return choice(chosen, in, cover.weight());
+            }
+        }
+    }
+
+    /** Whether what is known so far leaves room for a choice of the given kind below the limit. */
+    public boolean mayBeBelow(Within within, long limit) {
+        return cover(in(within), out(within), limit) != null;
+    }
+
+    private @Nullable Cover cover(BitSet in, BitSet out, long limit) {
+        return new CoverSolver(items.weight, BUDGET).least(List.copyOf(clauses), in, out, limit);
+    }
+
+    private BitSet in(Within within) {
+        BitSet in = (BitSet) within.inJoints().clone();
+        within.inAsides().stream().forEach(part -> in.set(items.aside(part)));
+        return in;
+    }
+
+    private BitSet out(Within within) {
+        BitSet out = (BitSet) within.outJoints().clone();
+        out.or(demand.forbidden());
+        within.outAsides().stream().forEach(part -> out.set(items.aside(part)));
+        return out;
+    }
+
+    /** Adds clauses that the chosen items do not meet; false when they open everything soundly. */
+    private boolean learn(BitSet chosen, BitSet out) {
+        int before = clauses.size();
+        learnMissing(chosen, goal, new BitSet(), out);
+        if (clauses.size() > before) {
+            return true;
+        }
+        BitSet joints = chosen.get(0, items.joints);
+        BitSet open = opening.opened(chosen, new BitSet(), new BitSet());
+        BitSet stuck = (BitSet) joints.clone();
+        stuck.andNot(open);
+        stuck.stream().forEach(joint -> learnStuck(chosen, single(joint), new BitSet(), out));
+        if (stuck.isEmpty()) {
+            learnOrder(chosen, joints, out);
+        }
+        learnFreed(chosen, joints);
+        return clauses.size() > before;
+    }
+
+    /** Several sets at once: after each, its cheapest item is taken in, until the goal opens. */
+    private void learnMissing(BitSet chosen, BitSet wanted, BitSet planned, BitSet out) {
+        BitSet allowed = (BitSet) chosen.clone();
+        long[] worth = landmarks.freshWorth();
+        while (!Landmarks.contains(opening.opened(allowed, new BitSet(), planned), wanted)) {
+            BitSet missing = landmarks.missing(allowed, planned, wanted, out, worth);
+            clauses.add(Clause.oneOf(missing));
+            BitSet usable = (BitSet) missing.clone();
+            usable.andNot(out);
+            if (usable.isEmpty()) {
+                return;
+            }
+            long least = usable.stream().mapToLong(item -> worth[item]).min().orElse(0);
+            usable.stream().forEach(item -> worth[item] -= least);
+            usable.stream().filter(item -> worth[item] == 0).forEach(allowed::set);
+        }
+    }
+
+    /** If the joint is opened, one of what it still misses is needed. */
+    private void learnStuck(BitSet chosen, BitSet stuck, BitSet planned, BitSet out) {
+        BitSet missing = landmarks.missing(chosen, planned, stuck, out, landmarks.freshWorth());
+        BitSet given = (BitSet) stuck.clone();
+        given.or(planned);
+        clauses.add(Clause.ifThen(given, missing));
+    }
+
+    /** If joints are opened that come ahead of others and cannot, something else is needed. */
+    private void learnOrder(BitSet chosen, BitSet joints, BitSet out) {
+        BitSet open = opening.opened(chosen, new BitSet(), joints);
+        BitSet stuck = (BitSet) joints.clone();
+        stuck.andNot(open);
+        if (stuck.isEmpty()) {
+            return;
+        }
+        BitSet ahead = new BitSet();
+        stuck.stream().forEach(joint -> {
+            for (int other : network.opensBehind(joint)) {
+                if (stuck.get(other)) {
+                    ahead.set(other);
+                }
+            }
+        });
+        learnStuck(chosen, ahead, ahead, out);
+    }
+
+    /** If joints are open that alone keep a part from the body, its handling is paid. */
+    private void learnFreed(BitSet chosen, BitSet joints) {
+        Ties ties = new Ties(network);
+        ties.rebuild(joints);
+        for (int part = 1; part < items.parts; part++) {
+            if (!chosen.get(items.handling(part)) && !ties.heldToBody(part)) {
+                clauses.add(Clause.ifThen(cut(ties, part, joints), single(items.handling(part))));
+            }
+        }
+    }
+
+    /** Open joints that, as long as they are open, keep the part from the body whatever else is closed. */
+    private BitSet cut(Ties ties, int part, BitSet joints) {
+        BitSet cut = new BitSet();
+        for (int other = 1; other < items.parts; other++) {
+            boolean inGroup = other == part || !network.isTether(other) && ties.heldTogether(other, part);
+            if (inGroup) {
+                for (int joint : network.jointsOf(other)) {
+                    if (joints.get(joint)) {
+                        cut.set(joint);
+                    }
+                }
+            }
+        }
+        return cut;
+    }
+
+    private Choice choice(BitSet chosen, BitSet in, long weight) {
+        BitSet joints = chosen.get(0, items.joints);
+        BitSet asides = neededAsides(chosen, in);
+        return new Choice(joints, asides, weight / Items.SCALE, weight);
+    }
+
+    /** Asides that cost nothing are named only where they are needed or asked for. */
+    private BitSet neededAsides(BitSet chosen, BitSet in) {
+        BitSet joints = chosen.get(0, items.joints);
+        BitSet kept = (BitSet) chosen.clone();
+        for (int part = 0; part < items.parts; part++) {
+            int item = items.aside(part);
+            if (kept.get(item) && !in.get(item)) {
+                kept.clear(item);
+                boolean opens = Landmarks.contains(opening.opened(kept, new BitSet(), joints), joints);
+                kept.set(item, !opens);
+            }
+        }
+        return items.asides(kept);
+    }
+
+    /** How many sets have been collected so far. */
+    public int clauses() {
+        return clauses.size();
+    }
+
+    List<Clause> known() {
+        return new ArrayList<>(clauses);
+    }
+}

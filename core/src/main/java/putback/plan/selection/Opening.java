@@ -1,0 +1,55 @@
+package putback.plan.selection;
+
+import java.util.BitSet;
+import putback.plan.access.Accessibility;
+import putback.plan.access.Network;
+import putback.plan.access.Ties;
+
+/** Opens greedily whatever a set of items allows. What can be opened only grows with the items. */
+final class Opening {
+    private final Network network;
+    private final Items items;
+    private final BitSet forbidden;
+    private final Ties ties;
+
+    Opening(Demand demand, Items items) {
+        this.network = demand.network();
+        this.items = items;
+        this.forbidden = demand.forbidden();
+        this.ties = new Ties(network);
+    }
+
+    /**
+     * The joints that can be opened with the items, on top of those already open.
+     *
+     * @param already joints opened with fewer items
+     * @param planned joints that have to come ahead of others because they are opened for certain
+     */
+    BitSet opened(BitSet allowed, BitSet already, BitSet planned) {
+        BitSet open = (BitSet) already.clone();
+        BitSet asides = items.asides(allowed);
+        BitSet handled = items.handled(allowed);
+        BitSet waiting = allowed.get(0, items.joints);
+        waiting.andNot(open);
+        waiting.andNot(forbidden);
+        boolean moved = true;
+        while (moved) {
+            moved = false;
+            ties.rebuild(open, handled);
+            for (int joint = waiting.nextSetBit(0); joint >= 0; joint = waiting.nextSetBit(joint + 1)) {
+                if (canOpen(joint, allowed, open, asides, planned)) {
+                    open.set(joint);
+                    waiting.clear(joint);
+                    moved = true;
+                }
+            }
+        }
+        return open;
+    }
+
+    private boolean canOpen(int joint, BitSet allowed, BitSet open, BitSet asides, BitSet planned) {
+        return items.paid(joint, allowed)
+                && Accessibility.inOrder(network, joint, open, planned)
+                && Accessibility.canOpen(network, ties, joint, open, asides);
+    }
+}

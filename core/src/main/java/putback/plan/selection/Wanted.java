@@ -1,0 +1,18 @@
+package putback.plan.selection;
+
+import java.util.List;
+
+/**
+ * What is to be renewed.
+ *
+ * @param targets at least one, without repeats, in the order asked for
+ */
+public record Wanted(List<Target> targets) {
+    public Wanted {
+        targets = List.copyOf(targets);
+    }
+
+    public List<String> ids() {
+        return targets.stream().map(Target::id).toList();
+    }
+}

@@ -1,0 +1,96 @@
+package putback.plan.selection;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import putback.sheet.Assembly;
+import putback.sheet.Nearest;
+import putback.sheet.Part;
+import putback.sheet.Side;
+import putback.sheet.Unit;
+
+/** Turns the names a person gives into what is to be renewed. */
+public final class WantedNames {
+    private WantedNames() {}
+
+    /** What was understood, or what was not. */
+    public sealed interface Understood {
+        record Clear(Wanted wanted) implements Understood {}
+
+        /** @param messages at least one, each naming the word and what would be right */
+        record Unclear(List<String> messages) implements Understood {
+            public Unclear {
+                messages = List.copyOf(messages);
+            }
+        }
+    }
+
+    /**
+     * Reads names such as {@code strut}, {@code left.strut} or {@code complete-strut}.
+     *
+     * @param names parts or units, with or without their side
+     * @param sides which sides a plain name means; ignored for what exists once
+     */
+    public static Understood understand(Assembly assembly, List<String> names, Set<Side> sides) {
+        Map<String, Target> known = known(assembly);
+        Map<String, Target> wanted = new LinkedHashMap<>();
+        List<String> messages = new ArrayList<>();
+        for (String name : names) {
+            List<Target> found = find(known, name, sides);
+            if (found.isEmpty()) {
+                messages.add(unknown(known, name));
+            }
+            found.forEach(target -> wanted.putIfAbsent(target.id(), target));
+        }
+        if (names.isEmpty()) {
+            messages.add("nothing to renew was named; name a part or a unit of the sheet");
+        }
+        return messages.isEmpty()
+                ? new Understood.Clear(new Wanted(List.copyOf(wanted.values())))
+                : new Understood.Unclear(messages);
+    }
+
+    private static Map<String, Target> known(Assembly assembly) {
+        Map<String, Target> known = new LinkedHashMap<>();
+        for (Unit unit : assembly.units()) {
+            known.put(unit.id(), new Target.OfUnit(unit));
+        }
+        for (Part part : assembly.parts()) {
+            if (!part.isBody()) {
+                known.putIfAbsent(part.id(), new Target.OfPart(part));
+            }
+        }
+        return known;
+    }
+
+    private static List<Target> find(Map<String, Target> known, String name, Set<Side> sides) {
+        Target exact = known.get(name);
+        if (exact != null) {
+            return List.of(exact);
+        }
+        List<Target> found = new ArrayList<>();
+        for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
+            Target there = known.get(side.prefix() + name);
+            if (there != null && sides.contains(side)) {
+                found.add(there);
+            }
+        }
+        return found;
+    }
+
+    private static String unknown(Map<String, Target> known, String name) {
+        if (name.equals("body")) {
+            return "body is the car itself and cannot be renewed; name a part that comes off it";
+        }
+        String near = Nearest.to(name, known.keySet());
+        List<String> plain = known.keySet().stream()
+                .map(id -> id.substring(id.indexOf('.') + 1))
+                .distinct()
+                .toList();
+        String nearPlain = near.isEmpty() ? Nearest.to(name, plain) : near;
+        return "no part or unit is called " + name
+                + (nearPlain.isEmpty() ? "; there are: " + String.join(", ", plain) : "; maybe " + nearPlain);
+    }
+}

@@ -1,0 +1,5 @@
+/** Which joints to open, at the least work, proven. */
+@NullMarked
+package putback.plan.selection;
+
+import org.jspecify.annotations.NullMarked;

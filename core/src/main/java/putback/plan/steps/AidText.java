@@ -1,0 +1,34 @@
+package putback.plan.steps;
+
+import putback.sheet.Joint;
+import putback.sheet.Part;
+
+/** How aids are put on and taken off, in words. */
+final class AidText {
+    static final String STRAP = "strap";
+
+    private AidText() {}
+
+    static String on(Part part, String aid, Joint before) {
+        String then = " before " + Words.of(before) + " is opened.";
+        if (Job.isCompressor(aid)) {
+            return "Put the " + aid + " on " + Words.the(part) + " and wind it in until the spring is loose in its seats" + then;
+        }
+        return Job.isJack(aid)
+                ? "Set " + Words.an(aid) + " under " + Words.the(part) + " and take its weight" + then
+                : "Secure " + Words.the(part) + " with " + Words.an(aid) + then;
+    }
+
+    static String onNew(Part part, String aid, Joint before) {
+        return "Put the " + aid + " on the new " + Words.low(part.name()) + " before " + Words.of(before) + " goes on.";
+    }
+
+    static String off(Part part, String aid) {
+        if (Job.isCompressor(aid)) {
+            return "Wind the " + aid + " off " + Words.the(part) + " evenly and take it away.";
+        }
+        return Job.isJack(aid)
+                ? "Take the " + aid + " away from under " + Words.the(part) + "."
+                : "Take the " + aid + " off " + Words.the(part) + ".";
+    }
+}

@@ -1,0 +1,243 @@
+package putback.plan.steps;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
+import putback.plan.order.Move;
+import putback.sheet.FollowUp;
+import putback.sheet.Height;
+import putback.sheet.Joint;
+
+/**
+ * What has to be closed before what, and no more than that.
+ *
+ * <p>A joint is started while all the joints that let it be opened are still open, so each order that keeps to this is
+ * the reverse of a sound way apart. What was in the way goes back only when the joint behind it is tight, or run down
+ * where it is tightened under load.
+ */
+final class ClosingOrder {
+    private final Job job;
+    private final StepLog log;
+    private final TaskGraph graph = new TaskGraph();
+    private final Map<Integer, Integer> start = new LinkedHashMap<>();
+    private final Map<Integer, Integer> runDown = new HashMap<>();
+    private final Map<Integer, Integer> tighten = new HashMap<>();
+    private final Map<Integer, Integer> look = new HashMap<>();
+    private final Map<Integer, Integer> asideBack = new LinkedHashMap<>();
+    private final List<int[]> covers = new ArrayList<>();
+    private final List<Integer> openedAll = new ArrayList<>();
+
+    ClosingOrder(Job job, StepLog log) {
+        this.job = job;
+        this.log = log;
+        for (Move move : job.moves) {
+            if (move instanceof Move.Open one) {
+                openedAll.add(one.joint());
+            }
+        }
+        openedAll.forEach(index -> addTasks(job.joint(index)));
+        addAsides();
+        orderJoints();
+        addFollowUps();
+    }
+
+    TaskGraph graph() {
+        return graph;
+    }
+
+    private void addTasks(Joint joint) {
+        int index = joint.index();
+        Height own = Job.heightOf(joint);
+        start.put(index, graph.add(Task.of(Task.Kind.START, joint, own)));
+        if (job.threaded(joint)) {
+            runDown.put(index, graph.add(Task.of(Task.Kind.RUN_DOWN, joint, own)));
+            tighten.put(index, graph.add(Task.of(Task.Kind.TIGHTEN, joint, job.tightenHeight(joint))));
+            graph.order(at(start, index), at(runDown, index));
+            graph.order(at(runDown, index), at(tighten, index));
+        }
+        if (job.back(joint).critical()) {
+            look.put(index, graph.add(Task.of(Task.Kind.SECOND_LOOK, joint, Height.ANY)));
+            graph.order(closed(index), at(look, index));
+        }
+    }
+
+    private static int at(Map<Integer, Integer> tasks, int joint) {
+        Integer task = tasks.get(joint);
+        if (task == null) {
+            throw new IllegalStateException("no task for joint " + joint);
+        }
+        return task;
+    }
+
+    /** The task that closes a joint for good. */
+    private int closed(int joint) {
+        return tighten.containsKey(joint) ? at(tighten, joint) : at(start, joint);
+    }
+
+    /** The task after which a joint can bear: run down where it is tightened under load, else closed for good. */
+    private int secured(int joint) {
+        return job.tightenedUnderLoad(job.joint(joint)) ? at(runDown, joint) : closed(joint);
+    }
+
+    private void addAsides() {
+        for (int part : job.selection.aside()) {
+            if (!job.off.get(part)) {
+                int task = graph.add(Task.asideBack(part));
+                asideBack.put(part, task);
+                for (int joint : job.part(part).asideOpens()) {
+                    if (start.containsKey(joint)) {
+                        graph.order(task, at(start, joint));
+                    }
+                }
+            }
+        }
+    }
+
+    private void orderJoints() {
+        List<Integer> before = new ArrayList<>();
+        BitSet asides = new BitSet();
+        for (Move move : job.moves) {
+            if (move instanceof Move.MoveAside aside) {
+                asides.set(aside.part());
+            } else if (move instanceof Move.Open one) {
+                orderJoint(job.joint(one.joint()), List.copyOf(before), asides);
+                before.add(one.joint());
+            }
+        }
+    }
+
+    private void orderJoint(Joint joint, List<Integer> before, BitSet asides) {
+        int index = joint.index();
+        Predicate<Need> opens = need -> job.reach.canOpen(index, need.open, need.asides);
+        Witness start = witness(before, asides, opens);
+        start.joints.stream().forEach(other -> graph.order(at(this.start, index), at(this.start, other)));
+        for (int ahead : joint.aheadOf()) {
+            if (job.opened.get(ahead)) {
+                graph.order(at(this.start, ahead), at(this.start, index));
+            }
+        }
+        Predicate<Need> turns = need -> job.reach.canTurn(joint, joint.behind(), need.open, need.asides);
+        boolean onWheelsOnly = joint.saysReachOnWheels() && Job.heightOf(joint) == Height.ON_WHEELS;
+        Witness secure = onWheelsOnly ? start : witness(before, asides, turns);
+        waitFor(secured(index), secure, false);
+        start.asides.stream().forEach(part -> waitForAside(at(this.start, index), part));
+        if (job.threaded(joint) && job.tightenedUnderLoad(joint)) {
+            orderUnderLoad(joint, before, asides);
+        } else if (look.containsKey(index)) {
+            waitFor(at(look, index), secure, false);
+        }
+    }
+
+    private void orderUnderLoad(Joint joint, List<Integer> before, BitSet asides) {
+        boolean onWheels = job.tightenHeight(joint) == Height.ON_WHEELS;
+        List<List<Integer>> clauses = onWheels ? joint.reachOnWheels() : joint.behind();
+        Predicate<Need> turns = need -> job.reach.canTurn(joint, clauses, need.open, need.asides);
+        List<Integer> others = before;
+        if (!turns.test(new Need(bits(before), asides))) {
+            others = openedAll.stream().filter(other -> other != joint.index()).toList();
+        }
+        if (!turns.test(new Need(bits(others), asides))) {
+            log.warn(joint.name() + " is tightened " + job.tightenHeight(joint).word()
+                    + ", but it cannot be reached then: look at the sheet.");
+            return;
+        }
+        Witness reached = witness(others, asides, turns);
+        waitFor(at(tighten, joint.index()), reached, true);
+        if (look.containsKey(joint.index())) {
+            waitFor(at(look, joint.index()), reached, true);
+        }
+    }
+
+    private void waitFor(int task, Witness reached, boolean cover) {
+        reached.joints.stream().forEach(other -> {
+            graph.order(task, at(start, other));
+            if (cover) {
+                covers.add(new int[] {task, at(start, other)});
+            }
+        });
+        reached.asides.stream().forEach(part -> waitForAside(task, part));
+    }
+
+    private void waitForAside(int task, int part) {
+        if (asideBack.containsKey(part)) {
+            graph.order(task, at(asideBack, part));
+        }
+    }
+
+    /** @param joints that have to be open @param asides parts that have to be aside */
+    private record Witness(BitSet joints, BitSet asides) {}
+
+    private record Need(BitSet open, BitSet asides) {}
+
+    private static BitSet bits(List<Integer> values) {
+        BitSet bits = new BitSet();
+        values.forEach(bits::set);
+        return bits;
+    }
+
+    private static Witness witness(List<Integer> before, BitSet asides, Predicate<Need> enough) {
+        if (!enough.test(new Need(bits(before), asides))) {
+            return new Witness(bits(before), (BitSet) asides.clone());
+        }
+        BitSet joints = Reach.fewest(before, open -> enough.test(new Need(open, asides)));
+        BitSet used = Reach.fewest(asides.stream().boxed().toList(), aside -> enough.test(new Need(joints, aside)));
+        return new Witness(joints, used);
+    }
+
+    private void addFollowUps() {
+        Map<String, Integer> due = new LinkedHashMap<>();
+        int closing = graph.size();
+        for (FollowUp followUp : job.selection.followUps()) {
+            int task = graph.add(Task.followUp(followUp, followUp.height()));
+            for (int other = 0; other < closing; other++) {
+                boolean brings = bringsOf(other, followUp);
+                if (followUp.height() != Height.RAISED || brings) {
+                    graph.order(other, task);
+                }
+            }
+            due.put(followUp.id(), task);
+        }
+        for (FollowUp followUp : job.selection.followUps()) {
+            for (String earlier : followUp.follows()) {
+                Integer first = due.get(earlier);
+                Integer then = due.get(followUp.id());
+                if (first != null && then != null && !graph.ancestors(first).get(then)) {
+                    graph.order(first, then);
+                }
+            }
+        }
+    }
+
+    /** Whether the task secures a joint that brings the follow-up. */
+    private boolean bringsOf(int task, FollowUp followUp) {
+        Joint joint = graph.task(task).joint();
+        return joint != null
+                && joint.entry().brings().contains(followUp.id())
+                && task == secured(joint.index());
+    }
+
+    /**
+     * Lets go of what cannot be kept: covers of fixings that are tightened under load, where nothing else would let the
+     * car go back together.
+     *
+     * @return whether something was let go
+     */
+    boolean relent(BitSet done) {
+        List<int[]> stuck = covers.stream().filter(pair -> !done.get(pair[0])).toList();
+        for (int[] pair : stuck) {
+            Task task = graph.task(pair[0]);
+            Joint joint = task.joint();
+            if (joint != null && task.kind() == Task.Kind.TIGHTEN) {
+                log.warn(joint.name() + " is to be tightened " + job.tightenHeight(joint).word()
+                        + ", but what is in its way has to be on again by then: the sheet asks the impossible.");
+            }
+            graph.forget(pair[0], pair[1]);
+        }
+        covers.removeAll(stuck);
+        return !stuck.isEmpty();
+    }
+}

@@ -1,0 +1,48 @@
+package putback.plan.steps;
+
+import java.util.BitSet;
+import java.util.List;
+import putback.sheet.Joint;
+import putback.sheet.Part;
+import putback.sheet.Unit;
+
+/** What a group of parts in one piece is called, and which of them stands for it. */
+final class GroupText {
+    private GroupText() {}
+
+    /** A renewed part if there is one, wanted before spoiled; else the first that the joint joins. */
+    static Part named(Job job, BitSet group, Joint joint) {
+        for (Unit unit : job.renewal.units()) {
+            for (int part : unit.parts()) {
+                if (group.get(part)) {
+                    return job.part(part);
+                }
+            }
+        }
+        for (List<Part> renewed : List.of(job.renewal.parts(), job.renewal.spoiled())) {
+            for (Part part : renewed) {
+                if (group.get(part.index())) {
+                    return part;
+                }
+            }
+        }
+        return job.part(joint.joins().stream()
+                .filter(group::get)
+                .min(Integer::compare)
+                .orElse(group.nextSetBit(0)));
+    }
+
+    /** @param goingOn whether renewed parts are the new ones by now */
+    static String of(Job job, BitSet group, Part named, List<Part> others, boolean goingOn) {
+        for (Unit unit : job.renewal.units()) {
+            if (unit.parts().contains(named.index()) && unit.parts().stream().allMatch(group::get)) {
+                List<Part> rest = others.stream()
+                        .filter(part -> !unit.parts().contains(part.index()))
+                        .toList();
+                return "the " + (goingOn ? "new " : "") + Words.low(unit.name()) + Words.inOnePiece(rest, named);
+            }
+        }
+        boolean fresh = goingOn && job.renewal.renews(named.index());
+        return "the " + (fresh ? "new " : "") + Words.low(named.name()) + Words.inOnePiece(others, named);
+    }
+}

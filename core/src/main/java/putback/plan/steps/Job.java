@@ -1,0 +1,152 @@
+package putback.plan.steps;
+
+import java.util.BitSet;
+import java.util.List;
+import java.util.Locale;
+import putback.plan.access.Network;
+import putback.plan.access.Ties;
+import putback.plan.order.Move;
+import putback.plan.selection.Selection;
+import putback.plan.selection.Wanted;
+import putback.sheet.Assembly;
+import putback.sheet.Fastener;
+import putback.sheet.Height;
+import putback.sheet.Joint;
+import putback.sheet.Letting;
+import putback.sheet.Part;
+import putback.sheet.Side;
+import putback.sheet.Station;
+
+/** What is known about a trip before its first step. */
+final class Job {
+    private static final List<String> HEAVY = List.of("beam", "subframe", "axle", "engine", "gearbox", "cradle");
+
+    final Assembly assembly;
+    final Network network;
+    final Selection selection;
+    final Renewal renewal;
+    final Reach reach;
+    final List<Move> moves;
+    /** How many of the moves come before the car is raised. */
+    final int early;
+
+    final BitSet opened = new BitSet();
+    final BitSet off = new BitSet();
+    final BitSet hung = new BitSet();
+
+    Job(Assembly assembly, Network network, Wanted wanted, Selection selection, OnWheelsFirst order) {
+        this.assembly = assembly;
+        this.network = network;
+        this.selection = selection;
+        this.renewal = Renewal.of(assembly, wanted, selection);
+        this.reach = new Reach(network);
+        this.moves = order.moves();
+        this.early = order.early();
+        for (Move move : moves) {
+            if (move instanceof Move.Open open) {
+                opened.set(open.joint());
+            }
+        }
+        selection.off().forEach(off::set);
+        selection.hung().forEach(hung::set);
+    }
+
+    Joint joint(int index) {
+        return assembly.joints().get(index);
+    }
+
+    Part part(int index) {
+        return assembly.parts().get(index);
+    }
+
+    List<Part> parts(List<Integer> indices) {
+        return indices.stream().map(assembly.parts()::get).toList();
+    }
+
+    Fastener back(Joint joint) {
+        return renewal.fastenerBack(joint);
+    }
+
+    boolean threaded(Joint joint) {
+        return joint.entry().kind().threaded();
+    }
+
+    Ties ties(BitSet open) {
+        Ties ties = new Ties(network);
+        ties.rebuild(open);
+        return ties;
+    }
+
+    /** How the car has to stand to open or start a joint; on the bench it makes no difference. */
+    static Height heightOf(Joint joint) {
+        return joint.entry().station() == Station.BENCH ? Height.ANY : joint.entry().height();
+    }
+
+    boolean isRaised() {
+        return opened.stream().mapToObj(this::joint).anyMatch(joint -> heightOf(joint) == Height.RAISED);
+    }
+
+    /** A road wheel's own fastener. */
+    boolean holdsWheel(Joint joint) {
+        return threaded(joint)
+                && joint.entry().station() != Station.BENCH
+                && joint.joins().stream().anyMatch(part -> isWheel(part(part)));
+    }
+
+    static boolean isWheel(Part part) {
+        String id = part.entry().id();
+        return id.endsWith("wheel") && !id.contains("steering") && !id.endsWith("flywheel");
+    }
+
+    /** How the car has to stand for the last tightening. */
+    Height tightenHeight(Joint joint) {
+        Height asked = holdsWheel(joint) ? Height.ON_WHEELS : back(joint).tighten();
+        if (asked != Height.RAISED || heightOf(joint) == Height.RAISED) {
+            return asked;
+        }
+        if (heightOf(joint) == Height.ON_WHEELS || !isRaised()) {
+            return heightOf(joint);
+        }
+        return joint.entry().station() == Station.BENCH ? Height.ANY : Height.RAISED;
+    }
+
+    boolean tightenedUnderLoad(Joint joint) {
+        Height height = tightenHeight(joint);
+        return threaded(joint)
+                && (height == Height.RIDE_HEIGHT || height == Height.ON_WHEELS && heightOf(joint) != Height.ON_WHEELS);
+    }
+
+    /** Parts whose going shifts the weight of the car. */
+    List<Part> heavy() {
+        return assembly.parts().stream()
+                .filter(part -> !part.isBody() && !part.isTether() && isHeavy(part))
+                .toList();
+    }
+
+    private boolean isHeavy(Part part) {
+        boolean leaves = off.get(part.index()) || hung.get(part.index()) || isLetDown(part);
+        String id = part.entry().id().toLowerCase(Locale.ROOT);
+        boolean large = HEAVY.stream().anyMatch(word -> id.equals(word) || id.endsWith("-" + word));
+        boolean shared = assembly.sided() && part.side() == Side.NONE && isLetDown(part);
+        return leaves && (large || shared);
+    }
+
+    private boolean isLetDown(Part part) {
+        return opened.stream()
+                .mapToObj(this::joint)
+                .flatMap(joint -> joint.letsGo().stream())
+                .anyMatch(letting -> letting.part() == part.index() && letting.letDown());
+    }
+
+    static boolean isCompressor(Letting letting) {
+        return isCompressor(letting.aid());
+    }
+
+    static boolean isCompressor(String aid) {
+        return aid.toLowerCase(Locale.ROOT).contains("compressor");
+    }
+
+    static boolean isJack(String aid) {
+        return aid.toLowerCase(Locale.ROOT).contains("jack");
+    }
+}

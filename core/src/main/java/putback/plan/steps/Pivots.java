@@ -1,0 +1,80 @@
+package putback.plan.steps;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Deque;
+import java.util.List;
+import putback.plan.access.Network;
+import putback.plan.access.Ties;
+import putback.sheet.Assembly;
+import putback.sheet.Joint;
+
+/** Finds what is left on its pivots alone and flops over. */
+final class Pivots {
+    private final Network network;
+    private final Assembly assembly;
+
+    Pivots(Network network) {
+        this.network = network;
+        this.assembly = network.assembly();
+    }
+
+    /**
+     * Groups that are still held to the car, but by pivots only, since a joint that held them upright is open. What hung
+     * on its pivots from the start, a link or an arm, is not meant.
+     */
+    List<BitSet> flopping(BitSet open) {
+        Ties ties = new Ties(network);
+        ties.rebuild(open);
+        List<BitSet> groups = new ArrayList<>();
+        BitSet seen = new BitSet();
+        for (int part = 1; part < network.parts(); part++) {
+            if (seen.get(part) || network.isTether(part) || !ties.heldToBody(part)) {
+                continue;
+            }
+            BitSet group = stiff(part, open);
+            seen.or(group);
+            if (!group.get(0) && hasLostHold(group, open, ties)) {
+                groups.add(group);
+            }
+        }
+        return groups;
+    }
+
+    /** What closed joints that do not turn make one stiff piece with the part. */
+    private BitSet stiff(int part, BitSet open) {
+        BitSet group = new BitSet();
+        Deque<Integer> next = new ArrayDeque<>(List.of(part));
+        group.set(part);
+        while (!next.isEmpty()) {
+            for (int joint : network.jointsOf(next.remove())) {
+                if (open.get(joint) || assembly.joints().get(joint).entry().pivot()) {
+                    continue;
+                }
+                for (int other : network.joins(joint)) {
+                    if (!network.isTether(other) && !group.get(other)) {
+                        group.set(other);
+                        next.add(other);
+                    }
+                }
+            }
+        }
+        return group;
+    }
+
+    private boolean hasLostHold(BitSet group, BitSet open, Ties ties) {
+        for (Joint joint : assembly.joints()) {
+            boolean stiff = open.get(joint.index()) && !joint.entry().pivot();
+            if (stiff && joint.joins().stream().anyMatch(group::get) && holdsElsewhere(joint, group, ties)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean holdsElsewhere(Joint joint, BitSet group, Ties ties) {
+        return joint.joins().stream()
+                .anyMatch(part -> !group.get(part) && !network.isTether(part) && ties.heldToBody(part));
+    }
+}

@@ -1,0 +1,34 @@
+package putback.plan.steps;
+
+import java.util.List;
+import java.util.function.Function;
+import putback.quantity.Minutes;
+
+/**
+ * All steps of a round trip, in order.
+ *
+ * @param steps numbered from 1
+ * @param warnings what is doubtful about the sheet for this trip, in the order it was met
+ */
+public record RoundTrip(List<Step> steps, List<String> warnings) {
+    public RoundTrip {
+        steps = List.copyOf(steps);
+        warnings = List.copyOf(warnings);
+    }
+
+    /** The same trip with the reasons of each step, ids from the step back to the target. */
+    public RoundTrip withWhy(Function<Step, List<String>> why) {
+        return new RoundTrip(
+                steps.stream().map(step -> step.withWhy(why.apply(step))).toList(), warnings);
+    }
+
+    /** Minutes of work in all steps: equal to the work of the selection. */
+    public Minutes work() {
+        return steps.stream().map(Step::minutes).reduce(Minutes.ZERO, Minutes::plus);
+    }
+
+    /** Minutes that all changes of station, height, side and tool cost, apart and together. */
+    public Minutes setup() {
+        return steps.stream().map(Step::setup).reduce(Minutes.ZERO, Minutes::plus);
+    }
+}

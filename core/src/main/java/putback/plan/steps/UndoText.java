@@ -1,0 +1,61 @@
+package putback.plan.steps;
+
+import putback.sheet.Fastener;
+import putback.sheet.Joint;
+
+/** How each kind of fixing is opened and closed, in words. */
+final class UndoText {
+    private UndoText() {}
+
+    static String of(Joint joint) {
+        String name = Words.of(joint);
+        return switch (joint.entry().kind()) {
+            case BOLT_NUT, BOLT, NUT, SCREW, UNION -> "Undo " + name + details(joint.fastener()) + ".";
+            case TAPER -> "Slacken the nut of " + name
+                    + ", break the taper with the nut still on, then take the nut off.";
+            case CLIP -> "Unclip " + name + ".";
+            case PLUG -> "Unplug " + name + ".";
+            case PIN -> "Draw the pin of " + name + ".";
+            case PRESS -> "Press " + name + " apart.";
+            case CIRCLIP -> "Take out the circlip of " + name + ".";
+            case HOOK -> "Unhook " + name + ".";
+            case SEAT -> "Lift " + name + " out of its seat.";
+        };
+    }
+
+    private static String details(Fastener fastener) {
+        String size = Words.fasteners(fastener);
+        String hold = ToolText.hold(fastener);
+        return (size.isEmpty() ? "" : ": " + size) + (hold.isEmpty() ? "" : ", hold the other side with " + hold);
+    }
+
+    /** By hand where it is threaded, all of it where it is not. */
+    static String start(Joint joint, Fastener back) {
+        String name = Words.of(joint);
+        String fresh = back.singleUse() ? Words.they(back, "a new ", "new ") : "";
+        return switch (joint.entry().kind()) {
+            case BOLT_NUT, BOLT, NUT, SCREW, UNION, TAPER -> "Start " + name + " by hand" + startDetails(back) + ".";
+            case CLIP -> "Clip " + name + " home" + with(fresh, "clip") + ".";
+            case PLUG -> "Plug " + name + " in until it clicks.";
+            case PIN -> "Fit the pin of " + name + with(fresh, "pin") + ".";
+            case PRESS -> "Press " + name + " home.";
+            case CIRCLIP -> "Fit the circlip of " + name + with(fresh, "circlip") + " and see it home all round.";
+            case HOOK -> "Hook " + name + " in.";
+            case SEAT -> "Set " + name + " in its seat.";
+        };
+    }
+
+    private static String with(String fresh, String word) {
+        if (fresh.isEmpty()) {
+            return "";
+        }
+        return ", " + fresh + word + (fresh.equals("new ") ? "s" : "");
+    }
+
+    private static String startDetails(Fastener back) {
+        String size = Words.fasteners(back);
+        String fresh = back.singleUse() ? Words.they(back, "new fastener", "new fasteners") : "";
+        String both = fresh + (fresh.isEmpty() || size.isEmpty() ? "" : ", ") + size;
+        return both.isEmpty() ? "" : ": " + both;
+    }
+}

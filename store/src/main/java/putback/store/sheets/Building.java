@@ -1,0 +1,149 @@
+package putback.store.sheets;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import putback.sheet.Assembled;
+import putback.sheet.Assembly;
+import putback.sheet.Joint;
+import putback.sheet.JointEntry;
+import putback.sheet.Part;
+import putback.sheet.PartEntry;
+import putback.sheet.Sheet;
+import putback.sheet.SheetFault;
+import putback.sheet.Side;
+import putback.sheet.Times;
+import putback.sheet.Unit;
+import putback.sheet.UnitEntry;
+import putback.store.sheets.Node.Entries;
+import putback.store.sheets.Node.Entry;
+
+/** Builds the model from a merged sheet, and gathers what the model finds wrong with what the reader found. */
+final class Building {
+    private final Entries merged;
+    private final boolean whole;
+    private final String name;
+    private final Faults faults;
+    private final Located located;
+
+    Building(Bases.Loaded loaded, String name, Faults faults) {
+        this.merged = loaded.merged();
+        this.whole = loaded.whole();
+        this.name = name;
+        this.faults = faults;
+        this.located = new Located(loaded.merged());
+    }
+
+    Read build() {
+        Fields fields = Fields.ofSheet(merged, faults);
+        if (!fields.has("sheet")) {
+            faults.add(merged.place(), "the sheet has no id; write one at the top, such as sheet: front-strut");
+        }
+        if (whole) {
+            fields.require("title", "parts", "joints");
+        }
+        boolean sides = fields.word("sides", Words.SIDES, fields.has("sides"));
+        SectionReader sections = new SectionReader(fields, sides, faults);
+        List<Sided> parts = sections.section("parts");
+        List<Sided> joints = sections.section("joints");
+        List<Sided> units = sections.section("units");
+        Sheet sheet =
+                sheet(new HeadReader(fields, faults), fields, sides, orNone(parts), orNone(joints), orNone(units));
+        boolean judged = whole && parts != null && joints != null && units != null;
+        return judged && fields.has("parts") && fields.has("joints")
+                ? assembled(Assembly.of(sheet))
+                : new Read.Faulty(faults.sorted());
+    }
+
+    private Read assembled(Assembled assembled) {
+        if (assembled instanceof Assembled.Faulty faulty) {
+            for (SheetFault fault : faulty.faults()) {
+                faults.addUnlessTold(located.of(fault.path()), fault.message());
+            }
+        }
+        return faults.isEmpty() && assembled instanceof Assembled.Sound sound
+                ? new Read.Sheet(sound.assembly(), name, places(sound.assembly()))
+                : new Read.Faulty(faults.sorted());
+    }
+
+    private static List<Sided> orNone(@Nullable List<Sided> section) {
+        return section == null ? List.of() : section;
+    }
+
+    private Sheet sheet(
+            HeadReader head, Fields fields, boolean sides, List<Sided> parts, List<Sided> joints, List<Sided> units) {
+        located.put("parts", parts);
+        located.put("joints", joints);
+        located.put("units", units);
+        Times times = head.times();
+        PartReader partReader = new PartReader(faults);
+        JointReader jointReader = new JointReader(times, faults);
+        List<PartEntry> partEntries = new ArrayList<>();
+        List<JointEntry> jointEntries = new ArrayList<>();
+        List<UnitEntry> unitEntries = new ArrayList<>();
+        for (Sided part : parts) {
+            partEntries.add(partReader.part(part));
+        }
+        for (Sided joint : joints) {
+            jointEntries.add(jointReader.joint(joint));
+        }
+        for (Sided unit : units) {
+            unitEntries.add(partReader.unit(unit));
+        }
+        unambiguous(partEntries, units);
+        return new Sheet(
+                head.id(),
+                fields.text("title", head.id()),
+                head.lift(),
+                sides,
+                partEntries,
+                jointEntries,
+                unitEntries,
+                head.followUps(),
+                times,
+                head.resorts(),
+                head.setups());
+    }
+
+    private void unambiguous(List<PartEntry> parts, List<Sided> units) {
+        Set<String> ids = new HashSet<>(List.of(Sheet.BODY));
+        for (PartEntry part : parts) {
+            ids.add(part.id());
+        }
+        for (Sided unit : units) {
+            if (ids.contains(unit.id())) {
+                faults.add(unit.at(), unit.id() + " is the id of a part too; a unit needs an id of its own");
+            }
+        }
+    }
+
+    private Places places(Assembly assembly) {
+        Map<String, Place> parts = new TreeMap<>();
+        for (Part part : assembly.parts().subList(1, assembly.parts().size())) {
+            parts.put(part.id(), place("parts", part.side(), part.entry().id()));
+        }
+        Map<String, Place> joints = new TreeMap<>();
+        for (Joint joint : assembly.joints()) {
+            joints.put(joint.id(), place("joints", joint.side(), joint.entry().id()));
+        }
+        Map<String, Place> units = new TreeMap<>();
+        for (Unit unit : assembly.units()) {
+            units.put(unit.id(), place("units", unit.side(), unit.entry().id()));
+        }
+        Map<String, Place> followUps = new TreeMap<>();
+        if (merged.get("follow-ups") instanceof Entries section) {
+            for (Entry entry : section.byKey().values()) {
+                followUps.put(entry.key().text(), entry.key().place());
+            }
+        }
+        return new Places(parts, joints, units, followUps);
+    }
+
+    private Place place(String section, Side side, String id) {
+        return located.ofEntry(section, side.prefix() + id, id);
+    }
+}

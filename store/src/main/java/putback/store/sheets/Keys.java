@@ -1,0 +1,131 @@
+package putback.store.sheets;
+
+import java.util.Collections;
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Set;
+
+/** Every key that a sheet may have, by the thing it belongs to. The published schema lists the same. */
+final class Keys {
+    static final Set<String> SHEET = keys(
+            "sheet",
+            "title",
+            "base",
+            "lift",
+            "sides",
+            "parts",
+            "joints",
+            "units",
+            "follow-ups",
+            "times",
+            "resorts",
+            "setups");
+    static final Set<String> PART = keys(
+            "name",
+            "minutes",
+            "price",
+            "shared",
+            "companions",
+            "pair",
+            "sold",
+            "prepare",
+            "aside",
+            "tether",
+            "stored-energy",
+            "life");
+    /** What a joint says of its fastener, and {@code with-new} may say again. */
+    static final Set<String> FASTENER = keys(
+            "count",
+            "thread",
+            "class",
+            "hex",
+            "hold",
+            "torque",
+            "source",
+            "condition",
+            "critical",
+            "tighten",
+            "once",
+            "window",
+            "turn");
+
+    static final Set<String> JOINT = keys(
+            FASTENER,
+            "name",
+            "joins",
+            "kind",
+            "break-loose",
+            "behind",
+            "after",
+            "before-opening",
+            "pivot",
+            "reach-on-wheels",
+            "ahead-of",
+            "lets-go",
+            "spoils",
+            "stays-shut",
+            "look",
+            "mark",
+            "before-closing",
+            "with-new",
+            "brings",
+            "tool",
+            "station",
+            "height",
+            "minutes",
+            "resorts",
+            "exposure");
+    static final Set<String> UNIT = keys("name", "parts", "price", "pair", "sold", "companions", "prepare");
+    static final Set<String> FOLLOW_UP = keys("name", "minutes", "source", "critical", "height", "follows");
+    static final Set<String> RESORT = keys("minutes", "chance", "breaks", "scraps", "when");
+    static final Set<String> LIFT = keys("points", "note");
+    static final Set<String> TIMES = keys("spread", "common");
+    static final Set<String> SETUPS = keys("height", "side", "station", "tool");
+    static final Set<String> ASIDE = keys("open", "minutes", "aid");
+    static final Set<String> TETHER = keys("kind", "free", "plunge");
+    static final Set<String> LIFE = keys("median", "shape");
+    static final Set<String> HOLD = keys("hex", "key");
+    static final Set<String> TORQUE = keys("torque", "angle");
+    static final Set<String> LETS_GO = keys("part", "aid", "then");
+    static final Set<String> MINUTES = keys("open", "close", "spread");
+    static final Set<String> BREAKS = keys("chance", "price");
+
+    /** The maps under the top of a sheet whose keys are ids. */
+    static final Set<String> SECTIONS = keys("parts", "joints", "units", "follow-ups", "resorts");
+
+    private Keys() {}
+
+    private static Set<String> keys(String... keys) {
+        return keys(Set.of(), keys);
+    }
+
+    /** In the order given, which is the order in which they are told. */
+    private static Set<String> keys(Set<String> first, String... more) {
+        Set<String> keys = new LinkedHashSet<>(first);
+        Collections.addAll(keys, more);
+        return Collections.unmodifiableSet(keys);
+    }
+
+    /** All of them by the name of their definition in the schema; the sheet itself under {@code sheet}. */
+    static Map<String, Set<String>> all() {
+        return Map.ofEntries(
+                Map.entry("sheet", SHEET),
+                Map.entry("part", PART),
+                Map.entry("joint", JOINT),
+                Map.entry("fastener", FASTENER),
+                Map.entry("unit", UNIT),
+                Map.entry("follow-up", FOLLOW_UP),
+                Map.entry("resort", RESORT),
+                Map.entry("lift", LIFT),
+                Map.entry("times", TIMES),
+                Map.entry("setups", SETUPS),
+                Map.entry("aside", ASIDE),
+                Map.entry("tether", TETHER),
+                Map.entry("life", LIFE),
+                Map.entry("hold", HOLD),
+                Map.entry("torque-and-angle", TORQUE),
+                Map.entry("letting", LETS_GO),
+                Map.entry("joint-minutes", MINUTES),
+                Map.entry("breaks", BREAKS));
+    }
+}
