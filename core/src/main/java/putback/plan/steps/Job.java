@@ -63,6 +63,11 @@ final class Job {
         return indices.stream().map(assembly.parts()::get).toList();
     }
 
+    /** Whether it hangs on its tethers even when all is closed. */
+    boolean hangsAlways(int part) {
+        return ties(new BitSet()).hung(part);
+    }
+
     Fastener back(Joint joint) {
         return renewal.fastenerBack(joint);
     }

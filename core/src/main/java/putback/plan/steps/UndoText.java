@@ -53,9 +53,11 @@ final class UndoText {
     }
 
     private static String startDetails(Fastener back) {
-        String size = Words.fasteners(back);
-        String fresh = back.singleUse() ? Words.they(back, "new fastener", "new fasteners") : "";
-        String both = fresh + (fresh.isEmpty() || size.isEmpty() ? "" : ", ") + size;
-        return both.isEmpty() ? "" : ": " + both;
+        if (!back.singleUse()) {
+            String size = Words.fasteners(back);
+            return size.isEmpty() ? "" : ": " + size;
+        }
+        String thread = back.thread() == null ? Words.they(back, "one", "ones") : back.thread();
+        return ": " + Words.they(back, "a new ", back.count() + " new ") + thread;
     }
 }

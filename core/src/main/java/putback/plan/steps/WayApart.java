@@ -175,7 +175,7 @@ final class WayApart {
 
     private void support(Joint joint, Letting letting) {
         AidsOn.On same = aids.find(letting.part(), letting.aid());
-        AidsOn.On there = same != null ? same : tiedAlready(letting);
+        AidsOn.On there = same != null ? same : tiedAlready(joint, letting);
         if (there != null) {
             there.askers.set(joint.index());
             return;
@@ -195,13 +195,24 @@ final class WayApart {
         return aids.putOn(part, aid);
     }
 
-    /** A strap or jack that holds the part, or the hanging group it belongs to; a strap does not do for a jack. */
-    private AidsOn.@Nullable On tiedAlready(Letting letting) {
+    /**
+     * A strap or jack that holds the part, or the hanging group to which it belongs before and after the joint is opened;
+     * a strap does not do for a jack.
+     */
+    private AidsOn.@Nullable On tiedAlready(Joint joint, Letting letting) {
         if (Job.isCompressor(letting)) {
             return null;
         }
-        BitSet held = ties.hung(letting.part()) ? hangingWith(letting.part()) : new BitSet();
+        BitSet held = new BitSet();
         held.set(letting.part());
+        if (ties.hung(letting.part())) {
+            BitSet opened = (BitSet) open.clone();
+            opened.set(joint.index());
+            Ties after = job.ties(opened);
+            hangingWith(letting.part()).stream()
+                    .filter(other -> after.heldTogether(other, letting.part()))
+                    .forEach(held::set);
+        }
         AidsOn.On there = aids.holding(held);
         return there != null && Job.isJack(letting.aid()) && !Job.isJack(there.name) ? null : there;
     }
@@ -238,10 +249,18 @@ final class WayApart {
         if (letting.letDown() && jack != null && !letDown.get(index) && !before.off(index)) {
             letDown.set(index);
             Part part = job.part(index);
-            log.add(Draft.with(Act.LET_DOWN, part, "Let " + Words.the(part) + " down slowly on its " + letting.aid() + ".")
+            String far = isAskedAgain(letting) ? ", as far as it goes; it follows as the rest is opened." : ".";
+            log.add(Draft.with(Act.LET_DOWN, part, "Let " + Words.the(part) + " down slowly on its " + letting.aid() + far)
                     .aid(letting.aid())
                     .caution(cautions.tethers(List.of(part), open)));
         }
+    }
+
+    /** Whether another joint, not open yet, lets the same part down. */
+    private boolean isAskedAgain(Letting letting) {
+        return job.opened.stream()
+                .filter(joint -> !open.get(joint))
+                .anyMatch(joint -> job.joint(joint).letsGo().contains(letting));
     }
 
     private void takeOff(Joint joint, Ties before) {

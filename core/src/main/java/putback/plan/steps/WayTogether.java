@@ -354,7 +354,15 @@ final class WayTogether {
         unsafe.or(loose);
         boolean asideOpen = movedAside.get(aid.part.index())
                 && job.part(aid.part.index()).asideOpens().stream().anyMatch(unsafe::get);
-        return !asideOpen && (!aid.carriesGroup || job.ties(unsafe).heldToBody(aid.part.index()));
+        return !asideOpen && (!aid.carriesGroup || isHeldAgain(aid, unsafe));
+    }
+
+    /** Held to the car; or, where it hangs on a whole car too, with all its own joints closed. */
+    private boolean isHeldAgain(AidsOn.On aid, BitSet unsafe) {
+        if (!job.hangsAlways(aid.part.index())) {
+            return job.ties(unsafe).heldToBody(aid.part.index());
+        }
+        return unsafe.stream().noneMatch(joint -> job.joint(joint).joins().stream().anyMatch(aid.pays::get));
     }
 
     private void release(AidsOn.On aid) {
