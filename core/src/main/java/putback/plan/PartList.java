@@ -33,8 +33,14 @@ public final class PartList {
         Renewal renewal = Renewal.of(assembly, wanted, selection);
         PartList list = new PartList();
         for (Unit unit : renewal.units()) {
-            list.add(unit.id(), unit.entry().id(), unit.entry().name(), unit.side(), unit.entry().price(),
-                    unit.entry().soldAsAxleSet(), "renew");
+            list.add(
+                    unit.id(),
+                    unit.entry().id(),
+                    unit.entry().name(),
+                    unit.side(),
+                    unit.entry().price(),
+                    unit.entry().soldAsAxleSet(),
+                    "renew");
         }
         for (Part part : renewal.parts()) {
             list.add(part, "renew");
@@ -53,12 +59,24 @@ public final class PartList {
     }
 
     private void add(Part part, String reason) {
-        add(part.id(), part.entry().id(), part.entry().name(), part.side(), part.entry().price(),
-                part.entry().soldAsAxleSet(), reason);
+        add(
+                part.id(),
+                part.entry().id(),
+                part.entry().name(),
+                part.side(),
+                part.entry().price(),
+                part.entry().soldAsAxleSet(),
+                reason);
     }
 
     private void add(
-            String id, String entry, String name, Side side, @Nullable BigDecimal price, boolean axleSet, String reason) {
+            String id,
+            String entry,
+            String name,
+            Side side,
+            @Nullable BigDecimal price,
+            boolean axleSet,
+            String reason) {
         Integer there = sets.get(entry);
         if (axleSet && there != null) {
             replace(there, need -> new PartNeed(need.id(), name + ", both sides", 1, need.price(), need.reason()));

@@ -11,4 +11,5 @@ import org.jspecify.annotations.Nullable;
  * @param price of all of them in the garage's currency; null when not given
  * @param reason such as {@code renew}, {@code spoiled by ...} or {@code single-use}
  */
-public record PartNeed(String id, String name, int count, @Nullable BigDecimal price, String reason) {}
+public record PartNeed(
+        String id, String name, int count, @Nullable BigDecimal price, String reason) {}

@@ -85,8 +85,10 @@ public final class Reasons {
     private @Nullable Link ownReason(int joint) {
         for (Target target : wanted.targets()) {
             if (demand.required().get(joint) && joins(target, joint)) {
-                return new Link(-1, List.of(target.id()), name(joint) + " holds " + target.name()
-                        + ", which is to be renewed.");
+                return new Link(
+                        -1,
+                        List.of(target.id()),
+                        name(joint) + " holds " + target.name() + ", which is to be renewed.");
             }
         }
         return null;
@@ -96,7 +98,8 @@ public final class Reasons {
         for (int part : network.joins(joint)) {
             boolean inside = target instanceof Target.OfPart one
                     ? one.part().index() == part
-                    : target instanceof Target.OfUnit unit && unit.unit().parts().contains(part);
+                    : target instanceof Target.OfUnit unit
+                            && unit.unit().parts().contains(part);
             if (inside) {
                 return true;
             }
@@ -129,8 +132,10 @@ public final class Reasons {
         }
         int blocker = blocker(joint, by, asides);
         if (blocker < 0) {
-            return new Link(by, List.of(), name(joint) + " ties the parts of " + name(by)
-                    + " to the car, which is opened on the bench.");
+            return new Link(
+                    by,
+                    List.of(),
+                    name(joint) + " ties the parts of " + name(by) + " to the car, which is opened on the bench.");
         }
         String part = assembly.parts().get(blocker).name();
         String clears = asides.get(blocker) ? " lets " + part + " be moved aside" : " clears " + part;

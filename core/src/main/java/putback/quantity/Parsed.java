@@ -17,7 +17,9 @@ public sealed interface Parsed<T> {
         }
     }
 
-    /** @param message one line, without a full stop */
+    /**
+     * @param message one line, without a full stop
+     */
     record Refused<T>(String message) implements Parsed<T> {
         @Override
         public <R> Parsed<R> map(Function<? super T, ? extends R> change) {

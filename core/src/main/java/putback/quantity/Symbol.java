@@ -35,7 +35,9 @@ enum Symbol {
         this(kind, CONVERTED);
     }
 
-    /** @param tens which power of ten of the coherent unit of its kind it is */
+    /**
+     * @param tens which power of ten of the coherent unit of its kind it is
+     */
     Symbol(Kind kind, int tens) {
         this.kind = kind;
         this.tens = tens;

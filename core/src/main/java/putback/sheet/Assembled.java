@@ -6,7 +6,9 @@ import java.util.List;
 public sealed interface Assembled {
     record Sound(Assembly assembly) implements Assembled {}
 
-    /** @param faults at least one, in the order of the sheet */
+    /**
+     * @param faults at least one, in the order of the sheet
+     */
     record Faulty(List<SheetFault> faults) implements Assembled {
         public Faulty {
             faults = List.copyOf(faults);

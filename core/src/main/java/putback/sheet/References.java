@@ -16,7 +16,9 @@ final class References {
     private final Map<String, Integer> byId = new LinkedHashMap<>();
     private int guesses;
 
-    /** @param kind what the ids name, for messages: part or joint */
+    /**
+     * @param kind what the ids name, for messages: part or joint
+     */
     References(String kind, boolean sided) {
         this.kind = kind;
         this.sided = sided;

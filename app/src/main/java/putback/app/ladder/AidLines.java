@@ -18,7 +18,9 @@ final class AidLines {
         this.marks = new Marks(pen);
     }
 
-    /** @param bottom where the lowest lane may turn round */
+    /**
+     * @param bottom where the lowest lane may turn round
+     */
     void draw(List<AidSpan> spans, List<Placed> rows, double bottom) {
         List<Integer> freeFrom = new ArrayList<>();
         for (AidSpan span : spans) {
@@ -68,7 +70,10 @@ final class AidLines {
         Track track = new Track().to(from, line.on());
         if (line.onLeft() != line.offLeft()) {
             double turn = bottom + line.lane() * columns.laneGap;
-            track.to(from, turn - 12).bend(from, turn, from + 12, turn).to(to - 12, turn).bend(to, turn, to, turn - 12);
+            track.to(from, turn - 12)
+                    .bend(from, turn, from + 12, turn)
+                    .to(to - 12, turn)
+                    .bend(to, turn, to, turn - 12);
         }
         pen.path("pb-aid", track.to(to, line.off()));
         marks.aid(line.onLeft() ? columns.railLeft : columns.railRight, line.on(), from);

@@ -49,8 +49,7 @@ public final class Figures {
             return newtonMetres(to.torque());
         }
         if (tightening instanceof Tightening.TorqueThenAngle then) {
-            return newtonMetres(then.torque()) + " + "
-                    + degrees(then.angle().degrees());
+            return newtonMetres(then.torque()) + " + " + degrees(then.angle().degrees());
         }
         return tightening instanceof Tightening.Snug ? "snug" : "";
     }

@@ -50,7 +50,8 @@ final class Foot {
                 (pen, x, y) -> new Marks(pen).tight(x - 11, y, 1, false), "tightened: the nut down on its face"));
         if (all.stream().anyMatch(Cell::singleUse)) {
             key.add(new Entry(
-                    (pen, x, y) -> new Marks(pen).open(JointKind.BOLT, x, y, true), "second ring: single-use, fit new"));
+                    (pen, x, y) -> new Marks(pen).open(JointKind.BOLT, x, y, true),
+                    "second ring: single-use, fit new"));
         }
         if (all.stream().anyMatch(Cell::critical)) {
             key.add(new Entry(Foot::criticalSign, "critical: seen a second time"));

@@ -35,7 +35,11 @@ final class Ground {
         double bottom = rows.get(rows.size() - 1).bottom();
         point(area, edge, rail + inward * reach, bottom);
         area.to(rail, bottom).close();
-        pen.raw("<path fill=\"url(#").raw(hatch).raw(")\" d=\"").raw(area.text()).raw("\"/>");
+        pen.raw("<path fill=\"url(#")
+                .raw(hatch)
+                .raw(")\" d=\"")
+                .raw(area.text())
+                .raw("\"/>");
         pen.path("pb-hair", edge);
     }
 

@@ -88,6 +88,8 @@ final class Heading {
         double tail = down ? y - 14 : y + 4;
         double wing = down ? tip - 8 : tip + 8;
         pen.path("pb-line", new Track().to(x, tail).to(x, tip));
-        pen.path("pb-solid", new Track().to(x, tip).to(x - 4.5, wing).to(x + 4.5, wing).close());
+        pen.path(
+                "pb-solid",
+                new Track().to(x, tip).to(x - 4.5, wing).to(x + 4.5, wing).close());
     }
 }

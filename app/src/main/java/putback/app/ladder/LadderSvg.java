@@ -1,7 +1,6 @@
 package putback.app.ladder;
 
 import java.util.List;
-import putback.app.ladder.Pen.Anchor;
 import putback.plan.Plan;
 import putback.plan.selection.Target;
 import putback.sheet.Height;
@@ -32,7 +31,9 @@ public final class LadderSvg {
         Crossing crossing = Crossing.of(rows, columns.wide ? 5 : 3);
         Heading heading = new Heading(plan, columns, deepest);
         List<Placed> placed = Placing.of(rows, columns, deepest, crossing, heading.height());
-        double bottom = placed.isEmpty() ? heading.height() : placed.get(placed.size() - 1).bottom();
+        double bottom = placed.isEmpty()
+                ? heading.height()
+                : placed.get(placed.size() - 1).bottom();
         Plate plate = new Plate(plan, columns);
         double plateTop = bottom + 22;
         double turn = plateTop + plate.height() + 12;
@@ -75,13 +76,35 @@ public final class LadderSvg {
     }
 
     private void open(double height) {
-        pen.raw("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"pb-ladder pb-").raw(size.word()).raw("\"");
-        pen.raw(" role=\"img\" aria-labelledby=\"pb-title-").raw(size.word()).raw(" pb-desc-").raw(size.word());
-        pen.raw("\" viewBox=\"0 0 ").number(columns.width).raw(" ").number(Math.ceil(height)).raw("\"");
-        pen.attribute("width", columns.width).attribute("height", Math.ceil(height)).raw(">\n");
-        pen.raw("<title id=\"pb-title-").raw(size.word()).raw("\">").escaped(title()).raw("</title>\n");
-        pen.raw("<desc id=\"pb-desc-").raw(size.word()).raw("\">").escaped(description()).raw("</desc>\n");
-        pen.raw("<style>\n").raw(LadderStyle.of(size, columns)).raw("</style>\n<defs><pattern id=\"").raw(hatchId());
+        pen.raw("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"pb-ladder pb-")
+                .raw(size.word())
+                .raw("\"");
+        pen.raw(" role=\"img\" aria-labelledby=\"pb-title-")
+                .raw(size.word())
+                .raw(" pb-desc-")
+                .raw(size.word());
+        pen.raw("\" viewBox=\"0 0 ")
+                .number(columns.width)
+                .raw(" ")
+                .number(Math.ceil(height))
+                .raw("\"");
+        pen.attribute("width", columns.width)
+                .attribute("height", Math.ceil(height))
+                .raw(">\n");
+        pen.raw("<title id=\"pb-title-")
+                .raw(size.word())
+                .raw("\">")
+                .escaped(title())
+                .raw("</title>\n");
+        pen.raw("<desc id=\"pb-desc-")
+                .raw(size.word())
+                .raw("\">")
+                .escaped(description())
+                .raw("</desc>\n");
+        pen.raw("<style>\n")
+                .raw(LadderStyle.of(size, columns))
+                .raw("</style>\n<defs><pattern id=\"")
+                .raw(hatchId());
         pen.raw("\" width=\"5\" height=\"5\" patternUnits=\"userSpaceOnUse\" patternTransform=\"rotate(45)\">");
         pen.raw("<line class=\"pb-hatch\" x1=\"0\" y1=\"0\" x2=\"0\" y2=\"5\"/></pattern></defs>\n");
         pen.rect("pb-ground", 0, 0, columns.width, Math.ceil(height));
@@ -105,7 +128,9 @@ public final class LadderSvg {
             said.append(comma).append(plan.assembly().joints().get(index).name());
             comma = "; ";
         }
-        return said.append(". Renewed: ").append(targets()).append(". Then closed again, the last opened first.")
+        return said.append(". Renewed: ")
+                .append(targets())
+                .append(". Then closed again, the last opened first.")
                 .toString();
     }
 

@@ -98,7 +98,8 @@ final class Marks {
 
     private void clip(double x, double y, boolean closed) {
         double gap = closed ? 0.6 : 3;
-        Track jaw = new Track().to(x + 4.5, y - gap).to(x + 1.5, y - gap - 2).bend(x - 5.5, y - 4 - gap / 2, x - 5.5, y);
+        Track jaw =
+                new Track().to(x + 4.5, y - gap).to(x + 1.5, y - gap - 2).bend(x - 5.5, y - 4 - gap / 2, x - 5.5, y);
         jaw.bend(x - 5.5, y + 4 + gap / 2, x + 1.5, y + gap + 2).to(x + 4.5, y + gap);
         pen.path(closed ? "pb-bold" : "pb-line", jaw);
     }
@@ -156,7 +157,8 @@ final class Marks {
 
     /** Critical: a diamond on the rung, and the rung itself is solid. */
     void critical(double x, double y) {
-        Track diamond = new Track().to(x - 6, y).to(x, y - 6).to(x + 6, y).to(x, y + 6).close();
+        Track diamond =
+                new Track().to(x - 6, y).to(x, y - 6).to(x + 6, y).to(x, y + 6).close();
         pen.path("pb-solid pb-halo", diamond);
     }
 

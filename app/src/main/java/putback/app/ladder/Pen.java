@@ -64,7 +64,11 @@ final class Pen {
 
     void line(String kind, double x1, double y1, double x2, double y2) {
         raw("<line class=\"").raw(kind).raw("\"");
-        attribute("x1", x1).attribute("y1", y1).attribute("x2", x2).attribute("y2", y2).raw("/>");
+        attribute("x1", x1)
+                .attribute("y1", y1)
+                .attribute("x2", x2)
+                .attribute("y2", y2)
+                .raw("/>");
     }
 
     void rect(String kind, double x, double y, double width, double height) {
@@ -91,7 +95,12 @@ final class Pen {
 
     /** Text that reads upwards, centred on a point of its middle line. */
     void upward(String kind, double x, double y, String text) {
-        raw("<text class=\"").raw(kind).raw(" pb-m\" transform=\"translate(").number(x).raw(" ").number(y);
+        raw("<text class=\"")
+                .raw(kind)
+                .raw(" pb-m\" transform=\"translate(")
+                .number(x)
+                .raw(" ")
+                .number(y);
         raw(") rotate(-90)\">");
         escape(out, text);
         raw("</text>");

@@ -27,11 +27,13 @@ record Placed(
         List<String> left,
         List<String> right,
         List<String> below) {
-    @Nullable Cell leftCell() {
+    @Nullable
+    Cell leftCell() {
         return row.left();
     }
 
-    @Nullable Cell rightCell() {
+    @Nullable
+    Cell rightCell() {
         return row.right();
     }
 }

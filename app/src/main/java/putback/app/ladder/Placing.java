@@ -60,9 +60,7 @@ final class Placing {
     private Placed rungRow(Row row, double bankLeft, double bankRight, double areaLeft, double areaRight) {
         double width = areaRight - areaLeft;
         Cell named = row.left() == null ? row.right() : row.left();
-        List<String> name = named == null
-                ? List.of()
-                : Measure.wrap(named.text(), columns.nameSize, width, NAME_LINES);
+        List<String> name = named == null ? List.of() : Measure.wrap(named.text(), columns.nameSize, width, NAME_LINES);
         List<String> right = columns.wide ? List.of() : tightness(row.right());
         List<String> left = columns.wide ? List.of() : details(row, width - widest(right));
         List<String> below = leaving(row.left(), width);
@@ -158,8 +156,19 @@ final class Placing {
         List<String> left = plainLines(row.left(), share);
         List<String> right = plainLines(row.right(), share);
         double height = Math.max(1, Math.max(left.size(), right.size())) * columns.smallLine + 11;
-        return new Placed(row, y, y + height / 2, y + height, bankLeft, bankRight, areaLeft,
-                areaRight - aside, List.of(), left, right, List.of());
+        return new Placed(
+                row,
+                y,
+                y + height / 2,
+                y + height,
+                bankLeft,
+                bankRight,
+                areaLeft,
+                areaRight - aside,
+                List.of(),
+                left,
+                right,
+                List.of());
     }
 
     private List<String> plainLines(@Nullable Cell cell, double width) {

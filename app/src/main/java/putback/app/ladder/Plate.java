@@ -56,12 +56,19 @@ final class Plate {
     }
 
     private static Track bend(double rail, int inward, double top, double middle, double end) {
-        return new Track().to(rail, top).to(rail, middle - BEND).bend(rail, middle, rail + inward * BEND, middle)
+        return new Track()
+                .to(rail, top)
+                .to(rail, middle - BEND)
+                .bend(rail, middle, rail + inward * BEND, middle)
                 .to(end, middle);
     }
 
     static void arrow(Pen pen, double x, double y, int direction) {
-        Track head = new Track().to(x, y).to(x - direction * 12, y - 8).to(x - direction * 12, y + 8).close();
+        Track head = new Track()
+                .to(x, y)
+                .to(x - direction * 12, y - 8)
+                .to(x - direction * 12, y + 8)
+                .close();
         pen.path("pb-arrow", head);
     }
 }

@@ -90,8 +90,19 @@ final class Rails {
     private static Cell leaving(Cell cell, String name) {
         List<String> longer = new ArrayList<>(cell.leaving());
         longer.add(name);
-        return new Cell(cell.kind(), cell.step(), cell.joint(), cell.fastener(), cell.text(), cell.tool(),
-                cell.minutes(), cell.station(), cell.side(), cell.height(), cell.depth(), longer);
+        return new Cell(
+                cell.kind(),
+                cell.step(),
+                cell.joint(),
+                cell.fastener(),
+                cell.text(),
+                cell.tool(),
+                cell.minutes(),
+                cell.station(),
+                cell.side(),
+                cell.height(),
+                cell.depth(),
+                longer);
     }
 
     private void aside(Step step) {
@@ -144,17 +155,37 @@ final class Rails {
     }
 
     private static Cell as(Cell cell, Cell.Kind kind, Minutes minutes) {
-        return new Cell(kind, cell.step(), cell.joint(), cell.fastener(), cell.text(), cell.tool(), minutes,
-                cell.station(), cell.side(), cell.height(), cell.depth(), cell.leaving());
+        return new Cell(
+                kind,
+                cell.step(),
+                cell.joint(),
+                cell.fastener(),
+                cell.text(),
+                cell.tool(),
+                minutes,
+                cell.station(),
+                cell.side(),
+                cell.height(),
+                cell.depth(),
+                cell.leaving());
     }
 
     private void add(Step step, Cell.Kind kind, String text) {
         Joint joint = step.joint();
         List<Cell> rail = step.phase() == Phase.APART ? left : right;
-        rail.add(new Cell(kind, step.number(), joint,
+        rail.add(new Cell(
+                kind,
+                step.number(),
+                joint,
                 joint == null ? null : step.fastener() == null ? joint.fastener() : step.fastener(),
-                text, tool(step), step.minutes(), step.station(), step.side(), known(step.height()),
-                joint == null ? 0 : depths.of(joint.index()), List.of()));
+                text,
+                tool(step),
+                step.minutes(),
+                step.station(),
+                step.side(),
+                known(step.height()),
+                joint == null ? 0 : depths.of(joint.index()),
+                List.of()));
     }
 
     private static Height known(Height height) {

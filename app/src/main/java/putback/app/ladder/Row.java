@@ -6,6 +6,10 @@ import org.jspecify.annotations.Nullable;
 record Row(@Nullable Cell left, @Nullable Cell right) {
     /** Whether the two are the ends of one joint's rung. */
     boolean rung() {
-        return left != null && right != null && left.rungEnd() && right.rungEnd() && left.jointIndex() == right.jointIndex();
+        return left != null
+                && right != null
+                && left.rungEnd()
+                && right.rungEnd()
+                && left.jointIndex() == right.jointIndex();
     }
 }

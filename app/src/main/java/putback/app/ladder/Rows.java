@@ -40,7 +40,8 @@ final class Rows {
         }
         int[] partner = new int[left.size()];
         for (int i = 0; i < partner.length; i++) {
-            @Nullable Integer place = left.get(i).rungEnd() ? places.get(left.get(i).jointIndex()) : null;
+            @Nullable
+            Integer place = left.get(i).rungEnd() ? places.get(left.get(i).jointIndex()) : null;
             partner[i] = place == null ? -1 : place;
         }
         return partner;

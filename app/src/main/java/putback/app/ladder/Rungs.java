@@ -152,7 +152,11 @@ final class Rungs {
         right(row, first, ends);
         double under = first + Math.max(row.left().size(), row.right().size()) * columns.smallLine;
         boolean centred = columns.wide && row.rightCell() != null;
-        lines(row.below(), centred ? middle : row.areaLeft(), under, centred ? Anchor.MIDDLE : Anchor.START,
+        lines(
+                row.below(),
+                centred ? middle : row.areaLeft(),
+                under,
+                centred ? Anchor.MIDDLE : Anchor.START,
                 "pb-small pb-quiet");
     }
 
@@ -171,8 +175,8 @@ final class Rungs {
 
     private void right(Placed row, double first, boolean ends) {
         @Nullable Cell cell = row.rightCell();
-        boolean unknown = cell != null && cell.fastener() != null && cell.tellsTightness()
-                && Figures.unknown(cell.fastener());
+        boolean unknown =
+                cell != null && cell.fastener() != null && cell.tellsTightness() && Figures.unknown(cell.fastener());
         if (ends && unknown && !row.right().isEmpty()) {
             unknown(row.areaRight(), first);
         } else {

@@ -37,8 +37,7 @@ public final class Accessibility {
         return !network.isBench(joint) || ties.allOff(joint);
     }
 
-    private static boolean oneClear(
-            Network network, Ties ties, int joint, int[] clause, BitSet open, BitSet asides) {
+    private static boolean oneClear(Network network, Ties ties, int joint, int[] clause, BitSet open, BitSet asides) {
         for (int part : clause) {
             if (isAside(network, part, open, asides) || ties.separated(part, joint)) {
                 return true;

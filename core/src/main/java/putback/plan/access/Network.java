@@ -80,16 +80,12 @@ public final class Network {
     }
 
     /**
-     * What has to be clear before a joint is opened. Where it is broken loose or tightened on wheels, what its sheet says
-     * is in the way there has to be clear as well; where it is opened on wheels, that stands instead.
+     * What has to be clear before a joint is opened: what is in its way, and, where it is broken loose or tightened on
+     * wheels, what the sheet says is in the way there.
      */
     private static int[][] accessClauses(Joint joint) {
-        List<List<Integer>> all = new ArrayList<>();
-        boolean openedOnWheels = joint.entry().height() == Height.ON_WHEELS && joint.saysReachOnWheels();
-        if (!openedOnWheels) {
-            all.addAll(joint.behind());
-        }
-        boolean workedOnWheels = openedOnWheels
+        List<List<Integer>> all = new ArrayList<>(joint.behind());
+        boolean workedOnWheels = joint.entry().height() == Height.ON_WHEELS
                 || joint.entry().breakLooseOnWheels()
                 || joint.fastener().tighten() == Height.ON_WHEELS;
         if (workedOnWheels && joint.saysReachOnWheels()) {

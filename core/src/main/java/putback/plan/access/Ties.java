@@ -32,7 +32,9 @@ public final class Ties {
         return ties;
     }
 
-    /** @param openJoints not kept: later changes of it are not seen */
+    /**
+     * @param openJoints not kept: later changes of it are not seen
+     */
     public void rebuild(BitSet openJoints) {
         rebuild(openJoints, null);
     }

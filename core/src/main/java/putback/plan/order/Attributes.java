@@ -23,7 +23,9 @@ public final class Attributes {
     private final int[] values = new int[KINDS];
     private final long[] cost;
 
-    /** @param joints in the order of the things to put in order */
+    /**
+     * @param joints in the order of the things to put in order
+     */
     public Attributes(List<Joint> joints, Setups setups) {
         asked = new int[joints.size()][KINDS];
         cost = new long[] {

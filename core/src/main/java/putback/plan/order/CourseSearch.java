@@ -58,14 +58,15 @@ public final class CourseSearch {
 
     private Course withProof(Course found) {
         boolean proven = openRank >= bestRank;
-        long objective =
-                found.selection().work().millionths() + found.setup().millionths();
+        long objective = found.selection().work().millionths() + found.setup().millionths();
         long bound = proven ? objective : Math.min(objective, openRank / LeastWork.SCALE);
         return new Course(
                 found.selection(), found.moves(), found.setup(), proven || bound == objective, new Minutes(bound));
     }
 
-    /** @param knownRank no choice of this kind has a lower rank */
+    /**
+     * @param knownRank no choice of this kind has a lower rank
+     */
     private void explore(Within within, long knownRank) {
         if (++nodes > NODES) {
             openRank = Math.min(openRank, knownRank);

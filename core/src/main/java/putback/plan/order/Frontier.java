@@ -17,7 +17,9 @@ final class Frontier {
         return bound[0];
     }
 
-    /** @param far how far it has come; farther ones go first among equals */
+    /**
+     * @param far how far it has come; farther ones go first among equals
+     */
     void add(int newEntry, long newBound, int far) {
         if (size == entry.length) {
             bound = Arrays.copyOf(bound, size * 2);

@@ -16,7 +16,9 @@ final class Replay {
     private final BitSet used = new BitSet();
     private final List<Move> moves = new ArrayList<>();
 
-    /** @param asides parts that may be moved aside */
+    /**
+     * @param asides parts that may be moved aside
+     */
     Replay(Network network, BitSet asides) {
         this.network = network;
         this.asides = asides;

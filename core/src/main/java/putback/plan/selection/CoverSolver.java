@@ -1,6 +1,5 @@
 package putback.plan.selection;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
@@ -19,7 +18,9 @@ final class CoverSolver {
     private final long budget;
     private long nodes;
 
-    /** @param budget nodes after which the search gives up */
+    /**
+     * @param budget nodes after which the search gives up
+     */
     CoverSolver(long[] weight, long budget) {
         this.weight = weight;
         this.budget = budget;
@@ -35,7 +36,8 @@ final class CoverSolver {
     }
 
     /** The cover of least weight below the limit, or null when there is none. */
-    @Nullable Cover least(List<Clause> clauses, BitSet in, BitSet out, long limit) {
+    @Nullable
+    Cover least(List<Clause> clauses, BitSet in, BitSet out, long limit) {
         Residue residue = new Residue(weight, clauses, in, out);
         if (!residue.simplify()) {
             return null;
@@ -56,7 +58,9 @@ final class CoverSolver {
         if (groups.size() == 1) {
             return branch(clauses, limit);
         }
-        long[] bounds = groups.stream().mapToLong(group -> new Bound(weight, group).value()).toArray();
+        long[] bounds = groups.stream()
+                .mapToLong(group -> new Bound(weight, group).value())
+                .toArray();
         long open = Arrays.stream(bounds).sum();
         Cover all = Cover.EMPTY;
         for (int i = 0; i < bounds.length; i++) {
@@ -120,8 +124,7 @@ final class CoverSolver {
     private static @Nullable Clause tightest(List<Clause> clauses) {
         Clause best = null;
         for (Clause clause : clauses) {
-            if (clause.given().length == 0
-                    && (best == null || clause.oneOf().length < best.oneOf().length)) {
+            if (clause.given().length == 0 && (best == null || clause.oneOf().length < best.oneOf().length)) {
                 best = clause;
             }
         }

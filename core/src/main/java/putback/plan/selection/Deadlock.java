@@ -155,8 +155,7 @@ public record Deadlock(List<Integer> joints, List<Integer> parts, List<String> r
         private List<String> inTheWay(int joint, int[] clause, BitSet open, Ties ties, TreeSet<Integer> parts) {
             List<String> names = new ArrayList<>();
             for (int part : clause) {
-                if (!ties.separated(part, joint)
-                        && !Accessibility.isAside(network, part, open, network.asides())) {
+                if (!ties.separated(part, joint) && !Accessibility.isAside(network, part, open, network.asides())) {
                     names.add(network.assembly().parts().get(part).name());
                     parts.add(part);
                 }

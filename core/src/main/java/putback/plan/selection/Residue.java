@@ -160,7 +160,8 @@ final class Residue {
     private boolean isIdle(int item, BitSet[] uses, BitSet inGiven) {
         Clause shared = clauses.get(uses[item].nextSetBit(0));
         for (int other : shared.oneOf()) {
-            boolean better = weight[other] < weight[item] || weight[other] == weight[item] && other < item
+            boolean better = weight[other] < weight[item]
+                    || weight[other] == weight[item] && other < item
                     || weight[other] == weight[item] && !uses[item].equals(uses[other]);
             if (other != item
                     && uses[other] != null

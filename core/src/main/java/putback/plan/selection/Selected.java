@@ -4,6 +4,10 @@ package putback.plan.selection;
 public sealed interface Selected {
     record Sound(Selection selection) implements Selected {}
 
-    /** Nothing sound opens all that is asked for. @param deadlock a smallest set that lock each other */
+    /**
+     * Nothing sound opens all that is asked for.
+     *
+     * @param deadlock a smallest set that lock each other
+     */
     record Locked(Deadlock deadlock) implements Selected {}
 }

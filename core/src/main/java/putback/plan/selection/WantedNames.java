@@ -19,7 +19,9 @@ public final class WantedNames {
     public sealed interface Understood {
         record Clear(Wanted wanted) implements Understood {}
 
-        /** @param messages at least one, each naming the word and what would be right */
+        /**
+         * @param messages at least one, each naming the word and what would be right
+         */
         record Unclear(List<String> messages) implements Understood {
             public Unclear {
                 messages = List.copyOf(messages);

@@ -12,7 +12,8 @@ final class AidText {
     static String on(Part part, String aid, Joint before) {
         String then = " before " + Words.of(before) + " is opened.";
         if (Job.isCompressor(aid)) {
-            return "Put the " + aid + " on " + Words.the(part) + " and wind it in until the spring is loose in its seats" + then;
+            return "Put the " + aid + " on " + Words.the(part)
+                    + " and wind it in until the spring is loose in its seats" + then;
         }
         return Job.isJack(aid)
                 ? "Set " + Words.an(aid) + " under " + Words.the(part) + " and take its weight" + then

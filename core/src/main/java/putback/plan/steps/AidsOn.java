@@ -34,7 +34,8 @@ final class AidsOn {
         return List.copyOf(all);
     }
 
-    @Nullable On find(int part, String name) {
+    @Nullable
+    On find(int part, String name) {
         return all.stream()
                 .filter(on -> on.part.index() == part && on.name.equals(name))
                 .findFirst()
@@ -42,7 +43,8 @@ final class AidsOn {
     }
 
     /** What holds one of the parts up: anything but a spring compressor. */
-    @Nullable On holding(BitSet parts) {
+    @Nullable
+    On holding(BitSet parts) {
         return all.stream()
                 .filter(on -> parts.get(on.part.index()) && !Job.isCompressor(on.name))
                 .findFirst()

@@ -24,8 +24,7 @@ final class Cautions {
     private static final String SPRING_ON_JACK =
             "Spring under load: the jack holds it, so stand clear and let it go slack before you reach in.";
     private static final String GAS = "Gas under pressure: never heat, cut or open the damper, it bursts.";
-    private static final String BAR =
-            "Bar under twist: undo it with both sides hanging or both loaded, or it whips.";
+    private static final String BAR = "Bar under twist: undo it with both sides hanging or both loaded, or it whips.";
     private static final String ROD =
             "Hold the rod by its own hexagon, never with pliers, and no impact wrench: a marked rod leaks.";
     private static final String UNION = "Brake fluid: eyes covered, drips caught, both ends plugged; it strips paint.";
@@ -50,7 +49,8 @@ final class Cautions {
             lines.add("Fingers out of the caliper: an electric parking brake closes without warning.");
         }
         if (said.contains("airbag")) {
-            lines.add("Airbag: ignition off, battery off and covered, wait as long as the maker says; it fires on a stray current.");
+            lines.add(
+                    "Airbag: ignition off, battery off and covered, wait as long as the maker says; it fires on a stray current.");
         }
         if (said.contains("high voltage") || said.contains("high-voltage")) {
             lines.add("High voltage: proved dead by a trained person only; hands off orange cables.");
@@ -58,7 +58,9 @@ final class Cautions {
         return lines;
     }
 
-    /** @param open what is open already: what was said at one of those joints is not said again */
+    /**
+     * @param open what is open already: what was said at one of those joints is not said again
+     */
     List<String> undo(Joint joint, BitSet open) {
         List<String> lines = new ArrayList<>();
         JointKind kind = joint.entry().kind();
@@ -139,24 +141,25 @@ final class Cautions {
     }
 
     private boolean turnsRod(Joint joint, Fastener fastener) {
-        boolean gas = joint.joins().stream()
-                .anyMatch(part -> job.part(part).entry().storedEnergy() == StoredEnergy.GAS);
+        boolean gas =
+                joint.joins().stream().anyMatch(part -> job.part(part).entry().storedEnergy() == StoredEnergy.GAS);
         String id = joint.entry().id();
         boolean named = id.endsWith("rod-nut") && !id.contains("track") && !id.contains("tie");
-        boolean link = joint.joins().stream().anyMatch(part -> job.part(part).entry().id().contains("link"));
+        boolean link = joint.joins().stream()
+                .anyMatch(part -> job.part(part).entry().id().contains("link"));
         return job.threaded(joint) && !link && (gas && fastener.hold() instanceof Holding.ByKey || named);
     }
 
     private boolean atBrake(Joint joint) {
-        return joint.joins().stream()
-                .map(part -> job.part(part).entry().id())
-                .anyMatch(id -> BRAKES.stream().anyMatch(id::contains));
+        return joint.joins().stream().map(part -> job.part(part).entry().id()).anyMatch(id -> BRAKES.stream()
+                .anyMatch(id::contains));
     }
 
     List<String> support(Part part, String aid, BitSet open) {
         List<String> lines = new ArrayList<>();
         if (Job.isCompressor(aid)) {
-            lines.add("Hooks opposite each other and locked over the coils, turned by hand evenly, no impact wrench: they slip.");
+            lines.add(
+                    "Hooks opposite each other and locked over the coils, turned by hand evenly, no impact wrench: they slip.");
             lines.add("Face out of the spring's line: it carries enough to break bones.");
         }
         if (Job.isJack(aid)) {
@@ -172,12 +175,16 @@ final class Cautions {
         for (TetherKind kind : TetherKind.values()) {
             Part tether = tetherOf(hanging, kind, open);
             if (tether != null) {
-                lines.add(switch (kind) {
-                    case HOSE -> "Never let it hang on " + Words.the(tether) + ": a hose tears inside where nobody sees it.";
-                    case WIRE, CABLE -> "No pull on " + Words.the(tether) + ": it breaks inside.";
-                    case SHAFT -> "Keep " + Words.the(tether) + " straight and pushed home: its joint pulls apart"
-                            + plunge(tether) + ".";
-                });
+                lines.add(
+                        switch (kind) {
+                            case HOSE ->
+                                "Never let it hang on " + Words.the(tether)
+                                        + ": a hose tears inside where nobody sees it.";
+                            case WIRE, CABLE -> "No pull on " + Words.the(tether) + ": it breaks inside.";
+                            case SHAFT ->
+                                "Keep " + Words.the(tether) + " straight and pushed home: its joint pulls apart"
+                                        + plunge(tether) + ".";
+                        });
             }
         }
         return lines;
@@ -185,7 +192,9 @@ final class Cautions {
 
     private static String plunge(Part shaft) {
         Tether tether = shaft.entry().tether();
-        return tether == null || tether.plunge() == null ? "" : " after " + tether.plunge().text();
+        return tether == null || tether.plunge() == null
+                ? ""
+                : " after " + tether.plunge().text();
     }
 
     private @Nullable Part tetherOf(List<Part> hanging, TetherKind kind, BitSet open) {
@@ -204,7 +213,9 @@ final class Cautions {
 
     List<String> renew(List<Part> parts) {
         boolean gas = parts.stream().anyMatch(part -> part.entry().storedEnergy() == StoredEnergy.GAS);
-        return gas ? List.of("The old one still holds gas: it is scrapped by the maker's procedure, not with a torch.") : List.of();
+        return gas
+                ? List.of("The old one still holds gas: it is scrapped by the maker's procedure, not with a torch.")
+                : List.of();
     }
 
     List<String> start(Joint joint, Fastener back) {
@@ -229,7 +240,7 @@ final class Cautions {
         }
         if (turnsRod(joint, back)) {
             lines.add(ROD);
-        } else if (back.critical() || job.holdsWheel(joint)) {
+        } else if (joint.fastener().critical() || job.holdsWheel(joint)) {
             lines.add(IMPACT);
         }
         return lines;

@@ -59,7 +59,7 @@ final class ClosingOrder {
             graph.order(at(start, index), at(runDown, index));
             graph.order(at(runDown, index), at(tighten, index));
         }
-        if (job.back(joint).critical()) {
+        if (joint.fastener().critical()) {
             look.put(index, graph.add(Task.of(Task.Kind.SECOND_LOOK, joint, Height.ANY)));
             graph.order(closed(index), at(look, index));
         }
@@ -120,9 +120,8 @@ final class ClosingOrder {
                 graph.order(at(this.start, ahead), at(this.start, index));
             }
         }
-        Predicate<Need> turns = need -> job.reach.canTurn(joint, joint.behind(), need.open, need.asides);
         boolean onWheelsOnly = joint.saysReachOnWheels() && Job.heightOf(joint) == Height.ON_WHEELS;
-        Witness secure = onWheelsOnly ? start : witness(before, asides, turns);
+        Witness secure = onWheelsOnly ? start : witness(before, asides, turns(joint, before, asides));
         waitFor(secured(index), secure, false);
         start.asides.stream().forEach(part -> waitForAside(at(this.start, index), part));
         if (job.threaded(joint) && job.tightenedUnderLoad(joint)) {
@@ -130,6 +129,14 @@ final class ClosingOrder {
         } else if (look.containsKey(index)) {
             waitFor(at(look, index), secure, false);
         }
+    }
+
+    /** What running it down needs; a car that is never raised stands on its wheels for that. */
+    private Predicate<Need> turns(Joint joint, List<Integer> before, BitSet asides) {
+        Predicate<Need> onWheels = need -> job.reach.canTurn(joint, joint.reachOnWheels(), need.open, need.asides);
+        return !job.isRaised() && onWheels.test(new Need(bits(before), asides))
+                ? onWheels
+                : need -> job.reach.canTurn(joint, joint.behind(), need.open, need.asides);
     }
 
     private void orderUnderLoad(Joint joint, List<Integer> before, BitSet asides) {
@@ -168,7 +175,10 @@ final class ClosingOrder {
         }
     }
 
-    /** @param joints that have to be open @param asides parts that have to be aside */
+    /**
+     * @param joints that have to be open
+     * @param asides parts that have to be aside
+     */
     private record Witness(BitSet joints, BitSet asides) {}
 
     private record Need(BitSet open, BitSet asides) {}
@@ -215,9 +225,7 @@ final class ClosingOrder {
     /** Whether the task secures a joint that brings the follow-up. */
     private boolean bringsOf(int task, FollowUp followUp) {
         Joint joint = graph.task(task).joint();
-        return joint != null
-                && joint.entry().brings().contains(followUp.id())
-                && task == secured(joint.index());
+        return joint != null && joint.entry().brings().contains(followUp.id()) && task == secured(joint.index());
     }
 
     /**
@@ -232,7 +240,8 @@ final class ClosingOrder {
             Task task = graph.task(pair[0]);
             Joint joint = task.joint();
             if (joint != null && task.kind() == Task.Kind.TIGHTEN) {
-                log.warn(joint.name() + " is to be tightened " + job.tightenHeight(joint).word()
+                log.warn(joint.name() + " is to be tightened "
+                        + job.tightenHeight(joint).word()
                         + ", but what is in its way has to be on again by then: the sheet asks the impossible.");
             }
             graph.forget(pair[0], pair[1]);

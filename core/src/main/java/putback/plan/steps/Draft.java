@@ -21,9 +21,16 @@ final class Draft {
     final List<String> cautions = new ArrayList<>();
     final String text;
     List<Part> with = List.of();
-    @Nullable String aid;
-    @Nullable FollowUp followUp;
-    @Nullable Fastener fastener;
+
+    @Nullable
+    String aid;
+
+    @Nullable
+    FollowUp followUp;
+
+    @Nullable
+    Fastener fastener;
+
     String tool = "";
     String toolKey = "";
     String hold = "";

@@ -26,13 +26,13 @@ final class GroupText {
                 }
             }
         }
-        return job.part(joint.joins().stream()
-                .filter(group::get)
-                .min(Integer::compare)
-                .orElse(group.nextSetBit(0)));
+        return job.part(
+                joint.joins().stream().filter(group::get).min(Integer::compare).orElse(group.nextSetBit(0)));
     }
 
-    /** @param goingOn whether renewed parts are the new ones by now */
+    /**
+     * @param goingOn whether renewed parts are the new ones by now
+     */
     static String of(Job job, BitSet group, Part named, List<Part> others, boolean goingOn) {
         for (Unit unit : job.renewal.units()) {
             if (unit.parts().contains(named.index()) && unit.parts().stream().allMatch(group::get)) {

@@ -24,7 +24,9 @@ final class HeightPlan {
     private final BitSet beforeRideHeight;
     private final BitSet beforeWheels;
 
-    /** @param strict whether weight waits for what can be made ready before it */
+    /**
+     * @param strict whether weight waits for what can be made ready before it
+     */
     HeightPlan(TaskGraph graph, boolean strict) {
         this.graph = graph;
         this.strict = strict;

@@ -82,9 +82,9 @@ final class Job {
         return ties;
     }
 
-    /** How the car has to stand to open or start a joint; on the bench it makes no difference. */
+    /** How the car has to stand to open or start a joint. */
     static Height heightOf(Joint joint) {
-        return joint.entry().station() == Station.BENCH ? Height.ANY : joint.entry().height();
+        return joint.entry().height();
     }
 
     boolean isRaised() {
@@ -112,7 +112,7 @@ final class Job {
         if (heightOf(joint) == Height.ON_WHEELS || !isRaised()) {
             return heightOf(joint);
         }
-        return joint.entry().station() == Station.BENCH ? Height.ANY : Height.RAISED;
+        return Height.RAISED;
     }
 
     boolean tightenedUnderLoad(Joint joint) {

@@ -20,13 +20,18 @@ final class LastChecks {
         this.log = log;
     }
 
-    /** @param owed handling that no step could carry */
+    /**
+     * @param owed handling that no step could carry
+     */
     void run(Minutes owed) {
         List<Part> lines = touchedLines();
         if (!lines.isEmpty()) {
-            log.add(Draft.of(Act.CHECK, "With the steering at both locks: "
-                            + Words.list(lines.stream().map(Words::the).toList())
-                            + (lines.size() == 1 ? " is" : " are") + " clipped, untwisted and free of wheel and arm.")
+            log.add(Draft.of(
+                            Act.CHECK,
+                            "With the steering at both locks: "
+                                    + Words.list(lines.stream().map(Words::the).toList())
+                                    + (lines.size() == 1 ? " is" : " are")
+                                    + " clipped, untwisted and free of wheel and arm.")
                     .caution(List.of("A line that rubs fails on the road, not in the shop.")));
         }
         log.add(Draft.of(Act.CHECK, "All aids off, tools and locking-nut key counted, nothing left on the car.")

@@ -49,8 +49,8 @@ final class Reach {
         List<Integer> blockers = new ArrayList<>();
         for (List<Integer> clause : clauses) {
             boolean clear = clause.stream()
-                    .anyMatch(part -> Accessibility.isAside(network, part, open, asides)
-                            || ties.separated(part, joint.index()));
+                    .anyMatch(part ->
+                            Accessibility.isAside(network, part, open, asides) || ties.separated(part, joint.index()));
             if (!clear) {
                 blockers.addAll(clause.subList(0, Math.min(1, clause.size())));
             }

@@ -2,24 +2,27 @@ package putback.plan.steps;
 
 import java.util.List;
 import java.util.function.Function;
+import putback.plan.order.Move;
 import putback.quantity.Minutes;
 
 /**
  * All steps of a round trip, in order.
  *
  * @param steps numbered from 1
+ * @param moves the way apart as it is done: what is in the way of a fastener that is broken loose on wheels comes forward
  * @param warnings what is doubtful about the sheet for this trip, in the order it was met
  */
-public record RoundTrip(List<Step> steps, List<String> warnings) {
+public record RoundTrip(List<Step> steps, List<Move> moves, List<String> warnings) {
     public RoundTrip {
         steps = List.copyOf(steps);
+        moves = List.copyOf(moves);
         warnings = List.copyOf(warnings);
     }
 
     /** The same trip with the reasons of each step, ids from the step back to the target. */
     public RoundTrip withWhy(Function<Step, List<String>> why) {
         return new RoundTrip(
-                steps.stream().map(step -> step.withWhy(why.apply(step))).toList(), warnings);
+                steps.stream().map(step -> step.withWhy(why.apply(step))).toList(), moves, warnings);
     }
 
     /** Minutes of work in all steps: equal to the work of the selection. */

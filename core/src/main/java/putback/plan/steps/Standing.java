@@ -14,7 +14,9 @@ final class Standing {
         this.job = job;
     }
 
-    /** @param wheelOff whether a road wheel is off when this is done */
+    /**
+     * @param wheelOff whether a road wheel is off when this is done
+     */
     Draft step(Height from, Height to, boolean wheelOff) {
         return switch (to) {
             case RAISED -> from == Height.RIDE_HEIGHT ? unload() : raise();
@@ -30,13 +32,15 @@ final class Standing {
                 Act.HEIGHT, "Raise the car at " + at + " and set it on stands or the lift with its wheels hanging.");
         List<String> cautions = new ArrayList<>();
         if (lift.points().isEmpty()) {
-            cautions.add("Lifting points are not in the sheet: take the maker's, and look for rust before you trust them.");
+            cautions.add(
+                    "Lifting points are not in the sheet: take the maker's, and look for rust before you trust them.");
         }
         if (!lift.note().isEmpty()) {
             cautions.add("Lifting: " + lift.note() + ".");
         }
         cautions.add("Chock the wheels that stay on the ground, fore and aft: a car rolls off its stands.");
-        cautions.add("Rated stands at fixed points, never under an arm or beam that moves: it swings once it is undone.");
+        cautions.add(
+                "Rated stands at fixed points, never under an arm or beam that moves: it swings once it is undone.");
         cautions.add("Never under a jack only: jacks sink.");
         List<Part> heavy = job.heavy();
         if (!heavy.isEmpty()) {
@@ -68,7 +72,8 @@ final class Standing {
         return Draft.of(
                         Act.HEIGHT,
                         "Bring the car to ride height with its wheels carrying the weight, raised enough to get at it.")
-                .caution(List.of("Wheels on plates, ramps or blocks that cannot roll or tip: the full weight is on them."));
+                .caution(List.of(
+                        "Wheels on plates, ramps or blocks that cannot roll or tip: the full weight is on them."));
     }
 
     private static Draft lower() {

@@ -62,7 +62,8 @@ public record Step(
 
     /** The same step with its reasons. */
     public Step withWhy(List<String> reasons) {
-        return new Step(number, phase, act, joint, part, with, aid, followUp, fastener, side, station, height, tool, hold,
+        return new Step(
+                number, phase, act, joint, part, with, aid, followUp, fastener, side, station, height, tool, hold,
                 minutes, setup, stages, reasons, cautions, text);
     }
 }

@@ -28,6 +28,6 @@ public final class StepBuilder {
         new Turn(job, log, aids).run();
         new WayTogether(job, log, aids, charges, apart).run();
         new LastChecks(job, log).run(charges.owed(apart.movedAside()));
-        return log.finished();
+        return log.finished(job.moves);
     }
 }

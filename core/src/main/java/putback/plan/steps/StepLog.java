@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import putback.plan.order.Move;
 import putback.quantity.Minutes;
 import putback.sheet.Height;
 import putback.sheet.Setups;
@@ -90,7 +91,7 @@ final class StepLog {
                 draft.text));
     }
 
-    RoundTrip finished() {
-        return new RoundTrip(steps, List.copyOf(warnings));
+    RoundTrip finished(List<Move> moves) {
+        return new RoundTrip(steps, moves, List.copyOf(warnings));
     }
 }

@@ -13,7 +13,12 @@ import putback.sheet.Joint;
  * @param part of an aside that comes back, its index; -1 otherwise
  * @param followUp of a follow-up
  */
-record Task(Kind kind, Height height, @Nullable Joint joint, int part, @Nullable FollowUp followUp) {
+record Task(
+        Kind kind,
+        Height height,
+        @Nullable Joint joint,
+        int part,
+        @Nullable FollowUp followUp) {
     /** In the order in which they come where nothing else decides. */
     enum Kind {
         ASIDE_BACK,

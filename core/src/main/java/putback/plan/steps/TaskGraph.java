@@ -77,6 +77,7 @@ final class TaskGraph {
 
     /** Whether the task, or something before it, waits for one of the heights. */
     boolean waitsFor(int index, List<Height> heights) {
-        return ancestors(index).stream().anyMatch(i -> heights.contains(tasks.get(i).height()));
+        return ancestors(index).stream()
+                .anyMatch(i -> heights.contains(tasks.get(i).height()));
     }
 }

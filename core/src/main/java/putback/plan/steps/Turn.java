@@ -29,7 +29,10 @@ final class Turn {
             renew(part.name(), List.of(part), "");
         }
         for (Part part : job.renewal.spoiled()) {
-            renew(part.name(), List.of(part), " It was spoiled by opening " + Words.low(job.renewal.spoiler(part)) + ".");
+            renew(
+                    part.name(),
+                    List.of(part),
+                    " It was spoiled by opening " + Words.low(job.renewal.spoiler(part)) + ".");
         }
         log.turnRound();
         prepare();
@@ -38,7 +41,8 @@ final class Turn {
     private void renew(String name, List<Part> parts, String reason) {
         freeOldSpring(parts);
         Part first = parts.get(0);
-        String text = "Lay the new " + Words.low(name) + " beside the old: same shape, length, threads and brackets?" + reason;
+        String text = "Lay the new " + Words.low(name) + " beside the old: same shape, length, threads and brackets?"
+                + reason;
         log.add(Draft.with(Act.RENEW, first, text)
                 .together(parts.subList(1, parts.size()))
                 .caution(cautions.renew(parts)));
@@ -51,8 +55,11 @@ final class Turn {
         for (AidsOn.On aid : aids.all()) {
             if (Job.isCompressor(aid.name) && renewed.get(aid.part.index())) {
                 aids.takeOff(aid);
-                log.add(Draft.with(Act.RELEASE, aid.part, "Wind the " + aid.name + " off the old "
-                                + Words.low(aid.part.name()) + " evenly and take it away.")
+                log.add(Draft.with(
+                                Act.RELEASE,
+                                aid.part,
+                                "Wind the " + aid.name + " off the old " + Words.low(aid.part.name())
+                                        + " evenly and take it away.")
                         .aid(aid.name)
                         .caution(List.of("Face out of the spring's line until it is slack.")));
             }

@@ -11,8 +11,8 @@ final class UndoText {
         String name = Words.of(joint);
         return switch (joint.entry().kind()) {
             case BOLT_NUT, BOLT, NUT, SCREW, UNION -> "Undo " + name + details(joint.fastener()) + ".";
-            case TAPER -> "Slacken the nut of " + name
-                    + ", break the taper with the nut still on, then take the nut off.";
+            case TAPER ->
+                "Slacken the nut of " + name + ", break the taper with the nut still on, then take the nut off.";
             case CLIP -> "Unclip " + name + ".";
             case PLUG -> "Unplug " + name + ".";
             case PIN -> "Draw the pin of " + name + ".";

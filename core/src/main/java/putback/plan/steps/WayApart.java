@@ -83,7 +83,8 @@ final class WayApart {
             List<Part> blockers = job.parts(job.reach.blockers(joint, joint.reachOnWheels(), open, movedAside));
             log.warn(joint.name() + " is to be broken loose on wheels, but "
                     + Words.list(blockers.stream().map(Words::the).toList())
-                    + " is in the way and comes off only when the car is raised.");
+                    + (blockers.size() == 1 ? " is in the way and comes" : " are in the way and come")
+                    + " off only when the car is raised.");
             loosen(joint);
         }
     }
@@ -106,7 +107,10 @@ final class WayApart {
         loosened.set(joint.index());
         stand(Height.ON_WHEELS);
         beforeOpening(joint);
-        log.add(Draft.at(Act.BREAK_LOOSE, joint, "Break loose " + Words.of(joint) + " with the car on its wheels: half a turn, no more.")
+        log.add(Draft.at(
+                        Act.BREAK_LOOSE,
+                        joint,
+                        "Break loose " + Words.of(joint) + " with the car on its wheels: half a turn, no more.")
                 .turning(joint, joint.fastener())
                 .minutes(Charges.loosen(joint))
                 .caution(leftHand(joint)));
@@ -147,8 +151,11 @@ final class WayApart {
             beforeOpening(joint);
         }
         if (!entry.wording().marks().isEmpty()) {
-            log.add(Draft.at(Act.MARK, joint, "Before " + Words.of(joint) + " is opened: "
-                    + String.join("; ", entry.wording().marks()) + "."));
+            log.add(Draft.at(
+                    Act.MARK,
+                    joint,
+                    "Before " + Words.of(joint) + " is opened: "
+                            + String.join("; ", entry.wording().marks()) + "."));
         }
         joint.letsGo().forEach(letting -> support(joint, letting));
         supportWhatFlops(joint, asideNext);
@@ -162,8 +169,11 @@ final class WayApart {
         open.set(joint.index());
         ties = job.ties(open);
         if (!entry.wording().look().isEmpty()) {
-            log.add(Draft.at(Act.LOOK, joint, "While it is in sight, look at "
-                    + Words.list(entry.wording().look()) + "."));
+            log.add(Draft.at(
+                    Act.LOOK,
+                    joint,
+                    "While it is in sight, look at "
+                            + Words.list(entry.wording().look()) + "."));
         }
         joint.letsGo().forEach(letting -> letDown(letting, before));
         takeOff(joint, before);
@@ -184,14 +194,13 @@ final class WayApart {
             return;
         }
         Part part = job.part(letting.part());
-        putOn(part, letting.aid(), AidText.on(part, letting.aid(), joint), List.of()).askers.set(joint.index());
+        putOn(part, letting.aid(), AidText.on(part, letting.aid(), joint), List.of())
+                .askers
+                .set(joint.index());
     }
 
     private AidsOn.On putOn(Part part, String aid, String text, List<String> lines) {
-        log.add(Draft.with(Act.SUPPORT, part, text)
-                .aid(aid)
-                .caution(lines)
-                .caution(cautions.support(part, aid, open)));
+        log.add(Draft.with(Act.SUPPORT, part, text).aid(aid).caution(lines).caution(cautions.support(part, aid, open)));
         return aids.putOn(part, aid);
     }
 
@@ -234,10 +243,12 @@ final class WayApart {
             if (aids.holding(group) != null || group.intersects(asideNext)) {
                 continue;
             }
-            Part part = job.part(joint.joins().stream().filter(group::get).findFirst().orElse(group.nextSetBit(0)));
+            Part part = job.part(
+                    joint.joins().stream().filter(group::get).findFirst().orElse(group.nextSetBit(0)));
             String text = "Tie up " + Words.the(part) + " with a strap before " + Words.of(joint) + " is opened.";
             putOn(part, AidText.STRAP, text, List.of("The sheet names no aid here: left on its pivots it flops over."))
-                    .askers.set(joint.index());
+                    .askers
+                    .set(joint.index());
             log.warn("Once " + Words.of(joint) + " is open, " + Words.the(part)
                     + " is held by pivots only, and the sheet names no aid for it: a strap was put in.");
         }
@@ -250,7 +261,8 @@ final class WayApart {
             letDown.set(index);
             Part part = job.part(index);
             String far = isAskedAgain(letting) ? ", as far as it goes; it follows as the rest is opened." : ".";
-            log.add(Draft.with(Act.LET_DOWN, part, "Let " + Words.the(part) + " down slowly on its " + letting.aid() + far)
+            log.add(Draft.with(
+                            Act.LET_DOWN, part, "Let " + Words.the(part) + " down slowly on its " + letting.aid() + far)
                     .aid(letting.aid())
                     .caution(cautions.tethers(List.of(part), open)));
         }
@@ -285,7 +297,8 @@ final class WayApart {
     private List<String> heavy(BitSet group) {
         return job.heavy().stream()
                 .filter(part -> group.get(part.index()))
-                .map(part -> "The weight of the car shifts as " + Words.the(part) + " leaves: second support in place first.")
+                .map(part -> "The weight of the car shifts as " + Words.the(part)
+                        + " leaves: second support in place first.")
                 .toList();
     }
 
@@ -300,7 +313,8 @@ final class WayApart {
         for (AidsOn.On aid : aids.all()) {
             if (group.get(aid.part.index()) && aid.askers.isEmpty() && !Job.isCompressor(aid.name)) {
                 aids.takeOff(aid);
-                log.add(Draft.with(Act.RELEASE, aid.part, AidText.off(aid.part, aid.name)).aid(aid.name));
+                log.add(Draft.with(Act.RELEASE, aid.part, AidText.off(aid.part, aid.name))
+                        .aid(aid.name));
             }
         }
     }
@@ -310,7 +324,10 @@ final class WayApart {
     }
 
     private List<Part> others(BitSet group, Part named) {
-        return group.stream().filter(part -> part != named.index()).mapToObj(job::part).toList();
+        return group.stream()
+                .filter(part -> part != named.index())
+                .mapToObj(job::part)
+                .toList();
     }
 
     /** Ties up what hangs and is not tied yet. */
@@ -320,7 +337,10 @@ final class WayApart {
             hanging.set(part, ties.hung(part));
         }
         while (!hanging.isEmpty()) {
-            int first = hanging.stream().filter(part -> !job.network.isTether(part)).findFirst().orElse(hanging.nextSetBit(0));
+            int first = hanging.stream()
+                    .filter(part -> !job.network.isTether(part))
+                    .findFirst()
+                    .orElse(hanging.nextSetBit(0));
             BitSet group = hangingWith(first);
             group.and(hanging);
             hanging.andNot(group);
@@ -340,8 +360,8 @@ final class WayApart {
         AidsOn.On aid = there != null ? there : aids.putOn(part, AidText.STRAP);
         List<Part> others = others(group, part);
         String text = there != null
-                ? Words.high(Words.the(part)) + " hangs now" + Words.inOnePiece(others, part) + ": see that the " + aid.name
-                        + " carries it."
+                ? Words.high(Words.the(part)) + " hangs now" + Words.inOnePiece(others, part) + ": see that the "
+                        + aid.name + " carries it."
                 : "Tie up " + Words.the(part) + Words.inOnePiece(others, part) + ", with a strap.";
         carry(aid, group);
         log.add(Draft.with(Act.ASIDE, part, text)
@@ -390,8 +410,8 @@ final class WayApart {
         boolean hangs = ties.hung(part.index());
         BitSet group = hangs ? hangingWith(part.index()) : new BitSet();
         List<Part> others = others(group, part);
-        String aid = aside.aid();
-        if (aid != null && !ties.off(part.index())) {
+        String aid = ties.off(part.index()) ? null : aside.aid();
+        if (aid != null) {
             AidsOn.On on = aids.putOn(part, aid);
             on.holdsAside = true;
             if (hangs) {
@@ -399,7 +419,10 @@ final class WayApart {
             }
         }
         String how = aid == null ? "" : " and keep it there with " + Words.an(aid);
-        log.add(Draft.with(Act.ASIDE, part, "Move " + Words.the(part) + Words.inOnePiece(others, part) + " aside" + how + ".")
+        log.add(Draft.with(
+                        Act.ASIDE,
+                        part,
+                        "Move " + Words.the(part) + Words.inOnePiece(others, part) + " aside" + how + ".")
                 .together(others)
                 .aid(aid)
                 .minutes(charges.asideOut(part.index()).plus(aid == null ? Minutes.ZERO : charges.out(group, job.hung)))

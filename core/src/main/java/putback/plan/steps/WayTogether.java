@@ -33,6 +33,7 @@ final class WayTogether {
     private final BitSet loose = new BitSet();
     /** Able to lose its aid: tight, or run down where it is tightened under load. */
     private final BitSet secured = new BitSet();
+
     private final TreeMap<Integer, Integer> turn = new TreeMap<>();
 
     WayTogether(Job job, StepLog log, AidsOn aids, Charges charges, WayApart apart) {
@@ -70,8 +71,8 @@ final class WayTogether {
             found = new HeightPlan(order.graph(), true).from(log.height());
         }
         if (!found.complete()) {
-            log.warn("Weight comes on the wheels before "
-                    + Words.list(missing(order.graph(), found.done())) + ": look at the heights in the sheet.");
+            log.warn("Weight comes on the wheels before " + Words.list(missing(order.graph(), found.done()))
+                    + ": look at the heights in the sheet.");
             found = new HeightPlan(order.graph(), false).from(log.height());
         }
         return found;
@@ -94,7 +95,8 @@ final class WayTogether {
         for (int i = done.nextClearBit(0); i < graph.size(); i = done.nextClearBit(i + 1)) {
             rest.add(i);
         }
-        rest.sort(Comparator.comparingInt((Integer i) -> -position(graph.task(i))).thenComparingInt(i -> i));
+        rest.sort(
+                Comparator.comparingInt((Integer i) -> -position(graph.task(i))).thenComparingInt(i -> i));
         for (int i : rest) {
             Task task = graph.task(i);
             if (task.height() != Height.ANY && task.height() != log.height()) {
@@ -178,7 +180,9 @@ final class WayTogether {
         if (joint != null) {
             close(task.kind(), joint, job.back(joint));
         } else if (followUp != null) {
-            log.add(Draft.of(Act.FOLLOW_UP, followUp.name() + ".").followUp(followUp).minutes(followUp.minutes()));
+            log.add(Draft.of(Act.FOLLOW_UP, followUp.name() + ".")
+                    .followUp(followUp)
+                    .minutes(followUp.minutes()));
         } else if (task.part() >= 0) {
             bringBack(job.part(task.part()));
         }
@@ -197,8 +201,8 @@ final class WayTogether {
     private void start(Joint joint, Fastener back) {
         List<String> cleaning = joint.entry().wording().beforeClosing();
         if (!cleaning.isEmpty()) {
-            log.add(Draft.at(Act.CLEAN, joint, "Before closing " + Words.of(joint) + ": "
-                    + String.join("; ", cleaning) + "."));
+            log.add(Draft.at(
+                    Act.CLEAN, joint, "Before closing " + Words.of(joint) + ": " + String.join("; ", cleaning) + "."));
         }
         offerUp(joint);
         joint.letsGo().forEach(letting -> prepareAid(joint, letting));
@@ -219,8 +223,11 @@ final class WayTogether {
         Part part = job.part(letting.part());
         if (letDown.get(part.index()) && letting.letDown()) {
             letDown.clear(part.index());
-            log.add(Draft.with(Act.JACK_UP, part, "Raise " + Words.the(part) + " on its " + letting.aid() + " until "
-                            + Words.of(joint) + " lines up.")
+            log.add(Draft.with(
+                            Act.JACK_UP,
+                            part,
+                            "Raise " + Words.the(part) + " on its " + letting.aid() + " until " + Words.of(joint)
+                                    + " lines up.")
                     .aid(letting.aid()));
         }
         boolean newSpring = Job.isCompressor(letting) && job.renewal.renews(part.index());
@@ -230,8 +237,9 @@ final class WayTogether {
                     .caution(cautions.support(part, letting.aid(), open)));
             AidsOn.On on = aids.putOn(part, letting.aid());
             job.opened.stream()
-                    .filter(other -> job.joint(other).letsGo().stream().anyMatch(asked ->
-                            asked.part() == part.index() && asked.aid().equals(letting.aid())))
+                    .filter(other -> job.joint(other).letsGo().stream()
+                            .anyMatch(asked ->
+                                    asked.part() == part.index() && asked.aid().equals(letting.aid())))
                     .forEach(on.askers::set);
         }
     }
@@ -275,14 +283,16 @@ final class WayTogether {
 
     private void offerUp(BitSet piece, Joint joint, boolean onCar) {
         Part named = GroupText.named(job, piece, joint);
-        List<Part> others = piece.stream().filter(part -> part != named.index()).mapToObj(job::part).toList();
+        List<Part> others = piece.stream()
+                .filter(part -> part != named.index())
+                .mapToObj(job::part)
+                .toList();
         String what = GroupText.of(job, piece, named, others, true);
         String text = onCar ? "Offer up " + what + "." : "Put " + what + " in place.";
         boolean bench = !onCar && joint.entry().station() == Station.BENCH;
         Minutes minutes = onCar ? charges.back(piece).plus(asidesOf(piece)) : Minutes.ZERO;
-        Draft draft = bench
-                ? Draft.withAt(Act.OFFER_UP, named, Station.BENCH, text)
-                : Draft.with(Act.OFFER_UP, named, text);
+        Draft draft =
+                bench ? Draft.withAt(Act.OFFER_UP, named, Station.BENCH, text) : Draft.with(Act.OFFER_UP, named, text);
         log.add(draft.together(others).minutes(minutes));
     }
 
@@ -297,9 +307,7 @@ final class WayTogether {
     private void bringBack(Part part) {
         log.add(Draft.with(Act.OFFER_UP, part, "Bring " + Words.the(part) + " back to its place.")
                 .minutes(charges.asideBack(part.index())));
-        aids.all().stream()
-                .filter(aid -> aid.part.index() == part.index())
-                .forEach(aid -> aid.holdsAside = false);
+        aids.all().stream().filter(aid -> aid.part.index() == part.index()).forEach(aid -> aid.holdsAside = false);
     }
 
     private void runDown(Joint joint, Fastener back) {
@@ -319,7 +327,7 @@ final class WayTogether {
     }
 
     private void tighten(Joint joint, Fastener back) {
-        String mark = back.critical() ? Words.they(back, " Paint-mark it.", " Paint-mark them.") : "";
+        String mark = joint.fastener().critical() ? Words.they(back, " Paint-mark it.", " Paint-mark them.") : "";
         log.add(Draft.at(Act.TIGHTEN, joint, "Tighten " + Words.of(joint) + ": " + Words.tightness(back) + "." + mark)
                 .turning(joint, back)
                 .minutes(charges.tighten(joint))
@@ -330,8 +338,10 @@ final class WayTogether {
     }
 
     private void secondLook(Joint joint, Fastener back) {
-        Draft draft = Draft.at(Act.SECOND_LOOK, joint, "Second look at " + Words.of(joint)
-                + ": by another person, or ten minutes later with fresh light.");
+        Draft draft = Draft.at(
+                Act.SECOND_LOOK,
+                joint,
+                "Second look at " + Words.of(joint) + ": by another person, or ten minutes later with fresh light.");
         draft.fastener = back;
         log.add(draft);
     }
@@ -354,7 +364,10 @@ final class WayTogether {
         unsafe.or(loose);
         boolean asideOpen = movedAside.get(aid.part.index())
                 && job.part(aid.part.index()).asideOpens().stream().anyMatch(unsafe::get);
-        return !asideOpen && (!aid.carriesGroup || isHeldAgain(aid, unsafe));
+        if (asideOpen || Job.isCompressor(aid.name)) {
+            return !asideOpen;
+        }
+        return isHeldAgain(aid, unsafe) || !aid.carriesGroup && isHeldByAnother(aid, unsafe);
     }
 
     /** Held to the car; or, where it hangs on a whole car too, with all its own joints closed. */
@@ -362,7 +375,19 @@ final class WayTogether {
         if (!job.hangsAlways(aid.part.index())) {
             return job.ties(unsafe).heldToBody(aid.part.index());
         }
-        return unsafe.stream().noneMatch(joint -> job.joint(joint).joins().stream().anyMatch(aid.pays::get));
+        BitSet group = (BitSet) aid.pays.clone();
+        group.set(aid.part.index());
+        return unsafe.stream()
+                .noneMatch(joint -> job.joint(joint).joins().stream().anyMatch(group::get));
+    }
+
+    /** Whether something else holds up what it hangs in one piece with. */
+    private boolean isHeldByAnother(AidsOn.On aid, BitSet unsafe) {
+        Ties ties = job.ties(unsafe);
+        return aids.all().stream()
+                .anyMatch(other -> other != aid
+                        && !Job.isCompressor(other.name)
+                        && ties.heldTogether(other.part.index(), aid.part.index()));
     }
 
     private void release(AidsOn.On aid) {

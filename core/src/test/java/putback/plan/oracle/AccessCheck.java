@@ -76,7 +76,8 @@ final class AccessCheck extends Check {
         complain(!clear(joint, clauses), step, "something is in the way: " + clauses);
         joint.after().forEach(k -> complain(!scene.open.get(k), step, jointId(k) + " is closed already"));
         boolean bench = joint.entry().station() == Station.BENCH;
-        complain(bench && !joint.joins().stream().allMatch(scene.bonds()::off), step, "it is not on the bench any more");
+        complain(
+                bench && !joint.joins().stream().allMatch(scene.bonds()::off), step, "it is not on the bench any more");
     }
 
     private boolean clear(Joint joint, List<List<Integer>> clauses) {

@@ -23,7 +23,9 @@ final class AidCheck extends Check {
     private static final String SPRING_COMPRESSOR = "spring compressor";
     private static final Set<String> ONLY_WHERE_NEEDED = Set.of("strap", "jack");
 
-    /** @param joint index */
+    /**
+     * @param joint index
+     */
     private record Asked(int joint, Letting letting) {}
 
     private final Set<Asked> asked = new HashSet<>();
@@ -49,8 +51,7 @@ final class AidCheck extends Check {
     }
 
     private void undo(Step step) {
-        toLetDown.forEach(
-                late -> complain(true, step, partId(late.letting().part()) + " is not let down first"));
+        toLetDown.forEach(late -> complain(true, step, partId(late.letting().part()) + " is not let down first"));
         int j = Scene.joint(step);
         for (Letting letting : scene.rules.joint(j).letsGo()) {
             int part = letting.part();

@@ -37,8 +37,13 @@ final class Authoring {
     private static final List<String> FOLLOW_UPS = List.of("angles", "bleed", "pedal", "zero");
     private static final double[] HEXES = {10, 13, 15, 18, 21};
     private static final List<Station> STATIONS = List.of(
-            Station.WHEEL_WELL, Station.WHEEL_WELL, Station.WHEEL_WELL, Station.UNDERNEATH, Station.UNDERNEATH,
-            Station.ENGINE_BAY, Station.CABIN);
+            Station.WHEEL_WELL,
+            Station.WHEEL_WELL,
+            Station.WHEEL_WELL,
+            Station.UNDERNEATH,
+            Station.UNDERNEATH,
+            Station.ENGINE_BAY,
+            Station.CABIN);
 
     private final Draft draft;
 
@@ -47,8 +52,9 @@ final class Authoring {
     }
 
     Sheet sheet(long seed, List<UnitEntry> units) {
-        List<PartEntry> parts =
-                draft.parts.subList(1, draft.parts.size()).stream().map(this::part).toList();
+        List<PartEntry> parts = draft.parts.subList(1, draft.parts.size()).stream()
+                .map(this::part)
+                .toList();
         List<JointEntry> joints = draft.joints.stream().map(this::joint).toList();
         return new Sheet(
                 "random-" + Long.toUnsignedString(seed),
@@ -89,8 +95,19 @@ final class Authoring {
         Where where = part.shared ? Where.ONCE : Where.EACH_SIDE;
         boolean pair = draft.chance(0.1);
         return new PartEntry(
-                part.id, where, "Name of " + part.id, draft.minutes(0.5), null, List.of(), pair, false, prepare,
-                part.aside, tether, energy, null);
+                part.id,
+                where,
+                "Name of " + part.id,
+                draft.minutes(0.5),
+                null,
+                List.of(),
+                pair,
+                false,
+                prepare,
+                part.aside,
+                tether,
+                energy,
+                null);
     }
 
     private JointEntry joint(JointDraft joint) {
@@ -147,8 +164,20 @@ final class Authoring {
         boolean critical = draft.chance(0.2);
         boolean singleUse = draft.chance(0.15);
         return new Fastener(
-                count, null, null, hex, hold, tightening(), null, Condition.DRY, critical, tighten, singleUse,
-                draft.chance(0.05), null, null);
+                count,
+                null,
+                null,
+                hex,
+                hold,
+                tightening(),
+                null,
+                Condition.DRY,
+                critical,
+                tighten,
+                singleUse,
+                draft.chance(0.05),
+                null,
+                null);
     }
 
     private Tightening tightening() {
@@ -190,7 +219,10 @@ final class Authoring {
 
     private Wording wording() {
         return new Wording(
-                said("set to service mode"), said("scribe it"), said("look at the gaiter"), said("other-nut"),
+                said("set to service mode"),
+                said("scribe it"),
+                said("look at the gaiter"),
+                said("other-nut"),
                 said("clean and dry"));
     }
 

@@ -76,7 +76,9 @@ final class BruteForce {
         return best == Long.MAX_VALUE ? OptionalLong.empty() : OptionalLong.of(best);
     }
 
-    /** @param set the four numbers of {@link Settings}, a byte each */
+    /**
+     * @param set the four numbers of {@link Settings}, a byte each
+     */
     private record State(int open, int aside, int set) {}
 
     private long finished(State state, long setup) {
@@ -102,7 +104,8 @@ final class BruteForce {
         for (Map.Entry<State, Long> entry : level.entrySet()) {
             State state = entry.getKey();
             long key = (long) state.open() << Integer.SIZE | state.aside();
-            BitSet choices = openable.computeIfAbsent(key, k -> openable(bits(state.open()), asideParts(state.aside())));
+            BitSet choices =
+                    openable.computeIfAbsent(key, k -> openable(bits(state.open()), asideParts(state.aside())));
             for (int j = choices.nextSetBit(0); j >= 0; j = choices.nextSetBit(j + 1)) {
                 int[] set = unpack(state.set());
                 long setup = entry.getValue() + settings.change(set, j);

@@ -22,7 +22,10 @@ final class Draft {
         final String id;
         final boolean shared;
         final boolean tether;
-        @Nullable Aside aside;
+
+        @Nullable
+        Aside aside;
+
         boolean spring;
 
         PartDraft(String id, boolean shared, boolean tether) {

@@ -21,8 +21,7 @@ final class FigureCheck extends Check {
     void before(Step step) {
         minutes += step.minutes().millionths();
         setups += step.setup().millionths();
-        complain(
-                step.minutes().millionths() < 0 || step.setup().millionths() < 0, step, "it takes less than no time");
+        complain(step.minutes().millionths() < 0 || step.setup().millionths() < 0, step, "it takes less than no time");
         if (step.joint() != null && WORKED.contains(step.act())) {
             Station station = step.joint().entry().station();
             complain(step.station() != station, step, "it is worked at " + station.word());

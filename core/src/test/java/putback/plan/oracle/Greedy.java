@@ -71,6 +71,9 @@ final class Greedy {
     }
 
     private long openingCost(List<Integer> joints) {
-        return joints.stream().filter(j -> !open.get(j)).mapToLong(rules::jointCost).sum();
+        return joints.stream()
+                .filter(j -> !open.get(j))
+                .mapToLong(rules::jointCost)
+                .sum();
     }
 }

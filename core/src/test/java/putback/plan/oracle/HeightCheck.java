@@ -35,7 +35,8 @@ final class HeightCheck extends Check {
             case UNDO, START -> worked(step, joint(step).entry().height());
             case BREAK_LOOSE -> worked(step, Height.ON_WHEELS);
             case TIGHTEN -> tighten(step);
-            case FOLLOW_UP -> worked(step, Objects.requireNonNull(step.followUp()).height());
+            case FOLLOW_UP ->
+                worked(step, Objects.requireNonNull(step.followUp()).height());
             default -> {}
         }
     }
@@ -53,7 +54,8 @@ final class HeightCheck extends Check {
     }
 
     private void tighten(Step step) {
-        Fastener fastener = step.fastener() != null ? step.fastener() : joint(step).fastener();
+        Fastener fastener =
+                step.fastener() != null ? step.fastener() : joint(step).fastener();
         Height asked = fastener.tighten();
         boolean asWorked = asked == Height.RAISED && fits(joint(step).entry().height(), step.height());
         boolean loaded = asked == Height.RIDE_HEIGHT && step.height() == Height.ON_WHEELS;

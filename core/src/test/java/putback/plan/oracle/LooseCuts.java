@@ -20,7 +20,9 @@ final class LooseCuts {
         this.rules = rules;
     }
 
-    /** @param counted parts that the choice counts as off or hung */
+    /**
+     * @param counted parts that the choice counts as off or hung
+     */
     List<Cut> of(BitSet open, BitSet counted) {
         Bonds bonds = rules.bonds(open);
         List<Cut> cuts = new ArrayList<>();
@@ -66,8 +68,8 @@ final class LooseCuts {
         BitSet around = new BitSet();
         for (Joint joint : rules.assembly().joints()) {
             boolean inside = joint.joins().stream().anyMatch(p -> p == tether || group.get(p));
-            boolean outside =
-                    joint.joins().stream().anyMatch(p -> !group.get(p) && !rules.part(p).isTether());
+            boolean outside = joint.joins().stream()
+                    .anyMatch(p -> !group.get(p) && !rules.part(p).isTether());
             if (inside && outside) {
                 around.set(joint.index());
             }

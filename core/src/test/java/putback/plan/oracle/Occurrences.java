@@ -20,8 +20,7 @@ final class Occurrences {
             Map.entry("three parts in a joint", joint -> joint.joins().size() > 2),
             Map.entry("a blocker", joint -> joint.behind().stream().anyMatch(clause -> clause.size() == 1)),
             Map.entry(
-                    "blockers to choose from",
-                    joint -> joint.behind().stream().anyMatch(clause -> clause.size() > 1)),
+                    "blockers to choose from", joint -> joint.behind().stream().anyMatch(clause -> clause.size() > 1)),
             Map.entry("several clauses", joint -> joint.behind().size() > 1),
             Map.entry("after", joint -> !joint.after().isEmpty()),
             Map.entry("ahead of", joint -> !joint.aheadOf().isEmpty()),

@@ -164,8 +164,7 @@ final class OrderModel {
         BoolVar apart = bool();
         BoolVar[] label = labels();
         model.addEquality(label[part], 1).onlyEnforceIf(apart);
-        joint.joins()
-                .forEach(joined -> model.addEquality(label[joined], 0).onlyEnforceIf(apart));
+        joint.joins().forEach(joined -> model.addEquality(label[joined], 0).onlyEnforceIf(apart));
         for (Joint other : rules.assembly().joints()) {
             List<Integer> conducting = other.joins().stream()
                     .filter(p -> !rules.part(p).isTether()
@@ -180,8 +179,7 @@ final class OrderModel {
     private void allOff(Joint joint) {
         BoolVar[] label = labels();
         model.addEquality(label[0], 0);
-        joint.joins()
-                .forEach(part -> model.addEquality(label[part], 1).onlyEnforceIf(opened[joint.index()]));
+        joint.joins().forEach(part -> model.addEquality(label[part], 1).onlyEnforceIf(opened[joint.index()]));
         for (Joint other : rules.assembly().joints()) {
             sameLabel(label, other.joins(), other.index(), joint.index(), opened[joint.index()]);
         }

@@ -184,8 +184,8 @@ class ReplayerTest {
 
     private static boolean asksFor(Step undo, Step support) {
         return Objects.requireNonNull(undo.joint()).letsGo().stream()
-                .anyMatch(letting -> letting.part() == Scene.part(support)
-                        && letting.aid().equals(support.aid()));
+                .anyMatch(letting ->
+                        letting.part() == Scene.part(support) && letting.aid().equals(support.aid()));
     }
 
     private static @Nullable Plan partOfAGroup(Plan plan) {

@@ -67,8 +67,7 @@ final class Rules {
 
     /** Rule 3, the second half: whether a part may be moved aside. */
     boolean canGoAside(int part, BitSet open) {
-        return part(part).canGoAside()
-                && part(part).asideOpens().stream().allMatch(open::get);
+        return part(part).canGoAside() && part(part).asideOpens().stream().allMatch(open::get);
     }
 
     /** Rule 3: no longer held together with any part that the joint joins, or aside. */
@@ -77,8 +76,7 @@ final class Rules {
     }
 
     boolean clausesMet(List<List<Integer>> clauses, Joint joint, Bonds bonds, BitSet aside) {
-        return clauses.stream()
-                .allMatch(clause -> clause.stream().anyMatch(part -> clear(part, joint, bonds, aside)));
+        return clauses.stream().allMatch(clause -> clause.stream().anyMatch(part -> clear(part, joint, bonds, aside)));
     }
 
     /** Rules 2, 3 and 4; {@code ahead-of} is looked at elsewhere, since it depends on what else is opened. */
@@ -95,7 +93,9 @@ final class Rules {
         return reach(new BitSet(), allowed, asides, aheadOfCounts);
     }
 
-    /** @param start joints that are known to open */
+    /**
+     * @param start joints that are known to open
+     */
     BitSet reach(BitSet start, BitSet allowed, BitSet asides, boolean aheadOfCounts) {
         BitSet open = (BitSet) start.clone();
         BitSet aside = new BitSet();

@@ -27,7 +27,12 @@ final class Scene {
         TIGHT
     }
 
-    /** An aid on the car. @param parts what it keeps, in one piece @param support whether put on before a letting go */
+    /**
+     * An aid on the car.
+     *
+     * @param parts what it keeps, in one piece
+     * @param support whether put on before a letting go
+     */
     record Hold(String aid, int part, TreeSet<Integer> parts, boolean support) {}
 
     final Plan plan;
@@ -96,7 +101,8 @@ final class Scene {
         return holds.stream().anyMatch(hold -> hold.aid().equals(aid) && hold.part() == part);
     }
 
-    @Nullable Hold holdOf(Step step) {
+    @Nullable
+    Hold holdOf(Step step) {
         for (Hold hold : holds) {
             if (hold.aid().equals(step.aid()) && hold.part() == part(step)) {
                 return hold;

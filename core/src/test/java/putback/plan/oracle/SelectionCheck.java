@@ -49,7 +49,9 @@ final class SelectionCheck {
         joints.stream().forEach(j -> brought.addAll(rules.brings(j)));
         List<FollowUp> followUps = rules.assembly().sheet().followUps();
         complain(
-                !selection.followUps().equals(brought.stream().map(followUps::get).toList()),
+                !selection
+                        .followUps()
+                        .equals(brought.stream().map(followUps::get).toList()),
                 "the follow-ups are not those that the joints bring");
     }
 

@@ -27,7 +27,9 @@ final class SheetGenerator {
         }
     }
 
-    /** @param joints how many joints the whole car has at least; a few more where a tether or a side brings them */
+    /**
+     * @param joints how many joints the whole car has at least; a few more where a tether or a side brings them
+     */
     static Instance make(long seed, int joints, boolean sided) {
         SplittableRandom random = new SplittableRandom(seed);
         Draft draft = new Draft(random, sided);

@@ -91,7 +91,12 @@ final class Tampering {
         List<Step> numbered = new ArrayList<>();
         for (Step step : steps) {
             numbered.add(copy(
-                    step, numbered.size() + 1, step.height(), step.fastener(), step.minutes(), step.with().isEmpty()));
+                    step,
+                    numbered.size() + 1,
+                    step.height(),
+                    step.fastener(),
+                    step.minutes(),
+                    step.with().isEmpty()));
         }
         return new Plan(
                 plan.assembly(),

@@ -58,13 +58,21 @@ public final class ASheet {
 
     public ASheet unit(String id, String price, String... parts) {
         units.add(new UnitEntry(
-                id, where, Naming.fromId(id), List.of(parts), new BigDecimal(price), false, false, List.of(), List.of()));
+                id,
+                where,
+                Naming.fromId(id),
+                List.of(parts),
+                new BigDecimal(price),
+                false,
+                false,
+                List.of(),
+                List.of()));
         return this;
     }
 
     public ASheet followUp(String id, String minutes, boolean critical, Height height, String... follows) {
-        followUps.add(new FollowUp(
-                id, Naming.fromId(id), Minutes.of(minutes), critical, height, List.of(follows), null));
+        followUps.add(
+                new FollowUp(id, Naming.fromId(id), Minutes.of(minutes), critical, height, List.of(follows), null));
         return this;
     }
 

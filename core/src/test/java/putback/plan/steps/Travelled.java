@@ -2,10 +2,13 @@ package putback.plan.steps;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Collections;
 import java.util.List;
+import java.util.Random;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import putback.plan.access.Accessibility;
 import putback.plan.access.Network;
 import putback.plan.order.Move;
@@ -25,11 +28,21 @@ public record Travelled(Assembly assembly, Wanted wanted, Selection selection, L
             throw new IllegalArgumentException(selected.toString());
         }
         Selection selection = sound.selection();
-        List<Move> moves = order(assembly, selection);
+        List<Move> moves = order(assembly, selection, null);
         return new Travelled(assembly, wanted, selection, moves, StepBuilder.build(assembly, wanted, selection, moves));
     }
 
-    private static List<Move> order(Assembly assembly, Selection selection) {
+    /** The selection opened in a random sound order. */
+    static Travelled of(Assembly assembly, Wanted wanted, Selection selection, Random random) {
+        List<Move> moves = order(assembly, selection, random);
+        return new Travelled(assembly, wanted, selection, moves, StepBuilder.build(assembly, wanted, selection, moves));
+    }
+
+    private static List<Move> order(Assembly assembly, Selection selection, @Nullable Random random) {
+        List<Integer> joints = new ArrayList<>(selection.open());
+        if (random != null) {
+            Collections.shuffle(joints, random);
+        }
         Network network = Network.of(assembly);
         Accessibility access = new Accessibility(network);
         BitSet planned = new BitSet();
@@ -40,7 +53,7 @@ public record Travelled(Assembly assembly, Wanted wanted, Selection selection, L
         boolean moved = true;
         while (moved) {
             moved = false;
-            for (int joint : selection.open()) {
+            for (int joint : joints) {
                 boolean now = !open.get(joint)
                         && Accessibility.inOrder(network, joint, open, planned)
                         && access.canOpen(joint, open, aside);
@@ -61,6 +74,9 @@ public record Travelled(Assembly assembly, Wanted wanted, Selection selection, L
                     moved = true;
                 }
             }
+        }
+        if (moves.size() != selection.open().size() + selection.aside().size()) {
+            throw new IllegalStateException("stuck after " + moves + " of " + selection);
         }
         return moves;
     }
@@ -94,11 +110,17 @@ public record Travelled(Assembly assembly, Wanted wanted, Selection selection, L
     }
 
     public long count(Act act, String id) {
-        return steps().stream().filter(step -> step.act() == act && is(step, id)).count();
+        return steps().stream()
+                .filter(step -> step.act() == act && is(step, id))
+                .count();
     }
 
     public int firstAt(Predicate<Step> wanted) {
-        return steps().stream().filter(wanted).mapToInt(Step::number).findFirst().orElse(-1);
+        return steps().stream()
+                .filter(wanted)
+                .mapToInt(Step::number)
+                .findFirst()
+                .orElse(-1);
     }
 
     private static boolean is(Step step, String id) {
@@ -122,9 +144,12 @@ public record Travelled(Assembly assembly, Wanted wanted, Selection selection, L
                     step.side().word(),
                     step.text(),
                     step.stages()));
-            step.cautions().forEach(caution -> lines.append("        ! ").append(caution).append('\n'));
+            step.cautions()
+                    .forEach(caution ->
+                            lines.append("        ! ").append(caution).append('\n'));
         }
-        trip.warnings().forEach(warning -> lines.append("WARNING ").append(warning).append('\n'));
+        trip.warnings()
+                .forEach(warning -> lines.append("WARNING ").append(warning).append('\n'));
         return lines.toString();
     }
 

@@ -97,7 +97,9 @@ record Amounts(Fields fields) {
                 : new Parsed.Value<>(Minutes.of(minutes));
     }
 
-    /** @param zero whether 0 is possible too */
+    /**
+     * @param zero whether 0 is possible too
+     */
     @Nullable
     Length length(String key, boolean zero) {
         Text text = fields.single(key);

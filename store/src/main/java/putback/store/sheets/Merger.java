@@ -84,7 +84,9 @@ final class Merger {
         return entries(below, over, false);
     }
 
-    /** @param keeps whether what removes stays, to remove from an entry that comes later */
+    /**
+     * @param keeps whether what removes stays, to remove from an entry that comes later
+     */
     private Entries entries(Entries below, Entries over, boolean keeps) {
         Map<String, Entry> merged = new LinkedHashMap<>(below.byKey());
         if (over.byKey().containsKey("torque")) {

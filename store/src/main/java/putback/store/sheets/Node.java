@@ -12,7 +12,9 @@ sealed interface Node {
     /** What it is, for a message. */
     String phrase();
 
-    /** @param quoted whether it stood in quotes or was a block, so that {@code "true"} is not {@code true} */
+    /**
+     * @param quoted whether it stood in quotes or was a block, so that {@code "true"} is not {@code true}
+     */
     record Text(Place place, String text, boolean quoted) implements Node {
         @Override
         public String phrase() {

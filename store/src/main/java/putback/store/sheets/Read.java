@@ -12,7 +12,9 @@ public sealed interface Read {
      */
     record Sheet(Assembly assembly, String name, Places places) implements Read {}
 
-    /** @param faults at least one, sorted by file, line and column */
+    /**
+     * @param faults at least one, sorted by file, line and column
+     */
     record Faulty(List<Fault> faults) implements Read {
         public Faulty {
             faults = List.copyOf(faults);
