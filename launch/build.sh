@@ -115,6 +115,8 @@ build_archive() {
     rm -f "$work/loaded.all"
     train --version
     train --help
+    train plan front-strut --renew complete-strut
+    train plan front-strut --renew complete-strut --json
     awk '!seen[$0]++' "$work/loaded.all" >"$work/classes"
     rm -f "$work/loaded.all"
     if "$java" -Xshare:dump -Xmx2g -XX:+UseG1GC -XX:SharedClassListFile="$work/classes" -XX:SharedArchiveFile="$archive.$$" \

@@ -9,12 +9,14 @@ import org.jspecify.annotations.Nullable;
 /** All commands. Only the one that is called is loaded: each start pays for every class it touches. */
 public final class Commands {
     /** In the order of the help. */
-    private static final List<String> NAMES = List.of();
+    private static final List<String> NAMES = List.of("plan", "check");
 
     private Commands() {}
 
     private static @Nullable Command named(String name) {
         return switch (name) {
+            case "plan" -> new PlanCommand();
+            case "check" -> new CheckCommand();
             default -> null;
         };
     }

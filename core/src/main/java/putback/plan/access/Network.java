@@ -173,6 +173,11 @@ public final class Network {
         return assembly.parts().get(part).canGoAside();
     }
 
+    /** Joints that have to be open before a part can be moved aside. */
+    public int[] asideOpens(int part) {
+        return asideOpens[part].clone();
+    }
+
     int[] asideOpensOf(int part) {
         return asideOpens[part];
     }

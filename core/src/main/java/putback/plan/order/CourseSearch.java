@@ -28,7 +28,8 @@ import putback.sheet.Assembly;
  */
 public final class CourseSearch {
     private static final int NODES = 600;
-    private static final int STATES = 150_000;
+    private static final int STATES = 60_000;
+    private static final int STATES_IN_ALL = 240_000;
     private static final int MOST_TO_ORDER = 63;
 
     private final Network network;
@@ -39,6 +40,7 @@ public final class CourseSearch {
     private long openRank = LeastWork.NO_LIMIT;
     private @Nullable Course best;
     private int nodes;
+    private int statesLeft = STATES_IN_ALL;
 
     private CourseSearch(Assembly assembly, Wanted wanted) {
         this.network = Network.of(assembly);
@@ -166,7 +168,14 @@ public final class CourseSearch {
         BitSet asides = (BitSet) choice.asides().clone();
         asides.or(undecided.asides());
         UndoProblem problem = new UndoProblem(network, choice.joints(), undecided.joints(), asides);
-        return named(Ordering.least(problem, STATES), problem);
+        return named(least(problem), problem);
+    }
+
+    private Order least(UndoProblem problem) {
+        Ordering ordering = new Ordering(problem, Math.min(STATES, statesLeft));
+        Order order = ordering.search();
+        statesLeft -= ordering.looked();
+        return order;
     }
 
     private static Order named(Order order, UndoProblem problem) {
@@ -250,6 +259,6 @@ public final class CourseSearch {
             return new LongWay(network, choice.joints(), choice.asides()).order();
         }
         UndoProblem problem = new UndoProblem(network, choice.joints(), new BitSet(), choice.asides());
-        return named(Ordering.least(problem, STATES), problem);
+        return named(least(problem), problem);
     }
 }

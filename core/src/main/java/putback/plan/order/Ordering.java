@@ -18,8 +18,9 @@ public final class Ordering {
     private final StateTable table = new StateTable();
     private final Frontier frontier = new Frontier();
     private final long all;
+    private int looked;
 
-    private Ordering(OrderProblem problem, int budget) {
+    Ordering(OrderProblem problem, int budget) {
         this.problem = problem;
         this.budget = budget;
         this.all = problem.size() == 0 ? 0 : -1L >>> 64 - problem.size();
@@ -37,9 +38,13 @@ public final class Ordering {
         return new Ordering(problem, budget).search();
     }
 
-    private Order search() {
+    /** States looked at so far. */
+    int looked() {
+        return looked;
+    }
+
+    Order search() {
         add(0, problem.start(), 0, -1, -1);
-        int looked = 0;
         long bound = 0;
         while (!frontier.isEmpty()) {
             bound = Math.max(bound, frontier.lowest());

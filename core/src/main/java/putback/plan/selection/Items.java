@@ -68,6 +68,11 @@ final class Items {
         return joints + 2 * parts + index;
     }
 
+    /** What has to be paid for before the joint is opened, itself left out. */
+    int[] payments(int joint) {
+        return payments[joint];
+    }
+
     /** Whether everything that opening the joint brings is among the items. */
     boolean paid(int joint, BitSet items) {
         for (int item : payments[joint]) {

@@ -25,6 +25,9 @@ public final class LeastWork {
     /** A limit above every rank. */
     public static final long NO_LIMIT = CoverSolver.NO_LIMIT;
 
+    /** What is missing in plain sight is quick to find but weak; after so many rounds the smallest sets are looked for. */
+    private static final int PLAIN_ROUNDS = 3;
+
     private static final long BUDGET = 2_000_000;
 
     private final Demand demand;
@@ -32,15 +35,18 @@ public final class LeastWork {
     private final Items items;
     private final Opening opening;
     private final Landmarks landmarks;
+    private final Hindrances hindrances;
     private final Set<Clause> clauses = new LinkedHashSet<>();
     private final BitSet free = new BitSet();
     private final BitSet goal;
+    private int rounds;
 
     public LeastWork(Demand demand) {
         this.demand = demand;
         this.network = demand.network();
         this.items = new Items(demand);
         this.opening = new Opening(demand, items);
+        this.hindrances = new Hindrances(demand, items);
         this.goal = demand.required();
         BitSet usable = usable();
         this.landmarks = new Landmarks(items, opening, usable);
@@ -116,6 +122,12 @@ public final class LeastWork {
     /** Adds clauses that the chosen items do not meet; false when they open everything soundly. */
     private boolean learn(BitSet chosen, BitSet out) {
         int before = clauses.size();
+        if (rounds++ < PLAIN_ROUNDS) {
+            learnHindrances(chosen);
+            if (clauses.size() > before) {
+                return true;
+            }
+        }
         learnMissing(chosen, goal, new BitSet(), out);
         if (clauses.size() > before) {
             return true;
@@ -130,6 +142,20 @@ public final class LeastWork {
         }
         learnFreed(chosen, joints);
         return clauses.size() > before;
+    }
+
+    /** What each stuck joint lacks in plain sight. Joints that wait for each other in a circle show nothing here. */
+    private void learnHindrances(BitSet chosen) {
+        BitSet open = opening.opened(chosen, new BitSet(), new BitSet());
+        BitSet stuck = chosen.get(0, items.joints);
+        stuck.andNot(open);
+        for (int joint = stuck.nextSetBit(0); joint >= 0; joint = stuck.nextSetBit(joint + 1)) {
+            for (BitSet needed : hindrances.of(joint, chosen, open)) {
+                if (!needed.intersects(chosen)) {
+                    clauses.add(Clause.ifThen(single(joint), needed));
+                }
+            }
+        }
     }
 
     /** Several sets at once: after each, its cheapest item is taken in, until the goal opens. */

@@ -10,7 +10,7 @@ final class AidText {
     private AidText() {}
 
     static String on(Part part, String aid, Joint before) {
-        String then = " before " + Words.of(before) + " is opened.";
+        String then = " before opening " + Words.of(before) + ".";
         if (Job.isCompressor(aid)) {
             return "Put the " + aid + " on " + Words.the(part)
                     + " and wind it in until the spring is loose in its seats" + then;
@@ -21,7 +21,7 @@ final class AidText {
     }
 
     static String onNew(Part part, String aid, Joint before) {
-        return "Put the " + aid + " on the new " + Words.low(part.name()) + " before " + Words.of(before) + " goes on.";
+        return "Put the " + aid + " on the new " + Words.low(part.name()) + ", ready for " + Words.of(before) + ".";
     }
 
     static String off(Part part, String aid) {

@@ -85,13 +85,11 @@ final class ClosingOrder {
 
     private void addAsides() {
         for (int part : job.selection.aside()) {
-            if (!job.off.get(part)) {
-                int task = graph.add(Task.asideBack(part));
-                asideBack.put(part, task);
-                for (int joint : job.part(part).asideOpens()) {
-                    if (start.containsKey(joint)) {
-                        graph.order(task, at(start, joint));
-                    }
+            int task = graph.add(Task.asideBack(part));
+            asideBack.put(part, task);
+            for (int joint : job.part(part).asideOpens()) {
+                if (start.containsKey(joint)) {
+                    graph.order(task, at(start, joint));
                 }
             }
         }

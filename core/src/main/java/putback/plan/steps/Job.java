@@ -151,6 +151,11 @@ final class Job {
         return aid.toLowerCase(Locale.ROOT).contains("compressor");
     }
 
+    /** Whether it is left out where the part is off or held already: a strap or a jack. */
+    static boolean isSpared(String aid) {
+        return isJack(aid) || aid.toLowerCase(Locale.ROOT).contains("strap");
+    }
+
     static boolean isJack(String aid) {
         return aid.toLowerCase(Locale.ROOT).contains("jack");
     }

@@ -3,6 +3,8 @@ package putback.plan.steps;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
 import putback.plan.access.Accessibility;
 import putback.plan.access.Network;
 import putback.plan.order.Move;
@@ -13,7 +15,7 @@ import putback.sheet.Joint;
 
 /**
  * What is opened before the car is raised: what comes first anyway, and what is in the way of a fastener that is broken
- * loose on wheels.
+ * loose on wheels. What is worked on wheels comes before a wheel is off.
  *
  * @param moves all moves, those on wheels first
  * @param early how many of them
@@ -51,10 +53,12 @@ record OnWheelsFirst(List<Move> moves, int early) {
 
         OnWheelsFirst sort() {
             for (Joint joint : assembly.joints()) {
-                boolean loosened = planned.get(joint.index()) && joint.entry().breakLooseOnWheels();
-                if (loosened && !isReached(joint, early)) {
-                    pull(joint);
+                if (planned.get(joint.index()) && joint.entry().breakLooseOnWheels()) {
+                    pull(joint, done -> isReached(joint, done));
                 }
+            }
+            for (Move move : whileAWheelIsOff()) {
+                pull(null, done -> done.contains(move));
             }
             List<Move> all = new ArrayList<>(early);
             all.addAll(late);
@@ -65,26 +69,47 @@ record OnWheelsFirst(List<Move> moves, int early) {
             return reach.isClear(joint, joint.reachOnWheels(), open(done), movedAside(done));
         }
 
-        /** Brings forward what may be opened on wheels, then leaves out again what this joint does not need. */
-        private void pull(Joint joint) {
+        /** What would be opened on wheels although one of them is off by then. */
+        private List<Move> whileAWheelIsOff() {
+            List<Move> found = new ArrayList<>();
+            boolean off = false;
+            for (Move move : late) {
+                if (move instanceof Move.Open one) {
+                    if (off && height(one.joint()) == Height.ON_WHEELS) {
+                        found.add(move);
+                    }
+                    Joint joint = assembly.joints().get(one.joint());
+                    off |= height(one.joint()) == Height.RAISED
+                            && joint.joins().stream().anyMatch(part -> Job.isWheel(assembly.parts().get(part)));
+                }
+            }
+            return found;
+        }
+
+        /**
+         * Brings forward what may be opened on wheels until it is enough, then leaves out again what is not needed.
+         *
+         * @param not a joint that stays where it is; null for none
+         */
+        private void pull(@Nullable Joint not, Predicate<List<Move>> enough) {
             List<Move> pulled = new ArrayList<>();
-            boolean moved = true;
+            boolean moved = !enough.test(early);
             while (moved) {
                 moved = false;
                 for (Move move : late) {
-                    if (!pulled.contains(move) && canPull(move, joint, pulled)) {
+                    if (!pulled.contains(move) && canPull(move, not, pulled)) {
                         pulled.add(move);
                         moved = true;
                     }
                 }
             }
-            if (!isReached(joint, with(pulled))) {
+            if (!enough.test(with(pulled))) {
                 return;
             }
             for (int i = pulled.size() - 1; i >= 0; i--) {
                 List<Move> fewer = new ArrayList<>(pulled);
                 fewer.remove(i);
-                if (isReached(joint, with(fewer)) && isSound(fewer, joint)) {
+                if (enough.test(with(fewer)) && isSound(fewer, not)) {
                     pulled.remove(i);
                 }
             }
@@ -92,10 +117,10 @@ record OnWheelsFirst(List<Move> moves, int early) {
             late.removeAll(pulled);
         }
 
-        private boolean isSound(List<Move> sequence, Joint joint) {
+        private boolean isSound(List<Move> sequence, @Nullable Joint not) {
             List<Move> done = new ArrayList<>();
             for (Move move : sequence) {
-                if (!canPull(move, joint, done)) {
+                if (!canPull(move, not, done)) {
                     return false;
                 }
                 done.add(move);
@@ -103,13 +128,13 @@ record OnWheelsFirst(List<Move> moves, int early) {
             return true;
         }
 
-        private boolean canPull(Move move, Joint joint, List<Move> pulled) {
+        private boolean canPull(Move move, @Nullable Joint not, List<Move> pulled) {
             BitSet open = open(with(pulled));
             if (move instanceof Move.MoveAside aside) {
                 return assembly.parts().get(aside.part()).asideOpens().stream().allMatch(open::get);
             }
             int index = ((Move.Open) move).joint();
-            return index != joint.index()
+            return (not == null || index != not.index())
                     && height(index) != Height.RAISED
                     && !network.isBench(index)
                     && Accessibility.inOrder(network, index, open, planned)

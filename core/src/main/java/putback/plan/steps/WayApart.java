@@ -154,7 +154,7 @@ final class WayApart {
             log.add(Draft.at(
                     Act.MARK,
                     joint,
-                    "Before " + Words.of(joint) + " is opened: "
+                    "Before opening " + Words.of(joint) + ": "
                             + String.join("; ", entry.wording().marks()) + "."));
         }
         joint.letsGo().forEach(letting -> support(joint, letting));
@@ -190,7 +190,7 @@ final class WayApart {
             there.askers.set(joint.index());
             return;
         }
-        if (!Job.isCompressor(letting) && ties.off(letting.part())) {
+        if (Job.isSpared(letting.aid()) && ties.off(letting.part())) {
             return;
         }
         Part part = job.part(letting.part());
@@ -209,7 +209,7 @@ final class WayApart {
      * a strap does not do for a jack.
      */
     private AidsOn.@Nullable On tiedAlready(Joint joint, Letting letting) {
-        if (Job.isCompressor(letting)) {
+        if (!Job.isSpared(letting.aid())) {
             return null;
         }
         BitSet held = new BitSet();
@@ -245,11 +245,11 @@ final class WayApart {
             }
             Part part = job.part(
                     joint.joins().stream().filter(group::get).findFirst().orElse(group.nextSetBit(0)));
-            String text = "Tie up " + Words.the(part) + " with a strap before " + Words.of(joint) + " is opened.";
+            String text = "Tie up " + Words.the(part) + " with a strap before opening " + Words.of(joint) + ".";
             putOn(part, AidText.STRAP, text, List.of("The sheet names no aid here: left on its pivots it flops over."))
                     .askers
                     .set(joint.index());
-            log.warn("Once " + Words.of(joint) + " is open, " + Words.the(part)
+            log.warn("With " + Words.of(joint) + " open, " + Words.the(part)
                     + " is held by pivots only, and the sheet names no aid for it: a strap was put in.");
         }
     }
@@ -308,9 +308,10 @@ final class WayApart {
         return group;
     }
 
-    /** A strap that only carried what hung comes off with it. */
+    /** A strap that only carried what hung, or what was aside, comes off with it. */
     private void releaseGroupStraps(BitSet group) {
         for (AidsOn.On aid : aids.all()) {
+            aid.holdsAside &= !group.get(aid.part.index());
             if (group.get(aid.part.index()) && aid.askers.isEmpty() && !Job.isCompressor(aid.name)) {
                 aids.takeOff(aid);
                 log.add(Draft.with(Act.RELEASE, aid.part, AidText.off(aid.part, aid.name))
@@ -449,7 +450,7 @@ final class WayApart {
                     .anyMatch(other -> other.side() == part.side() || other.side() == Side.NONE);
             if (spring && !held && !sideLetDown) {
                 log.warn("The sheet names neither a compressor nor a jack that lets " + Words.the(part)
-                        + " go slack before " + Words.of(joint) + " is opened.");
+                        + " go slack before opening " + Words.of(joint) + ".");
             }
         }
     }

@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import putback.plan.access.Ties;
 import putback.plan.order.Move;
 import putback.quantity.Minutes;
+import putback.sheet.Aside;
 import putback.sheet.Fastener;
 import putback.sheet.FollowUp;
 import putback.sheet.Height;
@@ -27,6 +28,8 @@ final class WayTogether {
     private final Standing standing;
     private final BitSet letDown;
     private final BitSet movedAside;
+    /** Moved aside and not brought back. */
+    private final BitSet stillAside;
     /** Not started yet. */
     private final BitSet open;
     /** Started, but not able to bear yet: threaded and not run down. */
@@ -45,6 +48,7 @@ final class WayTogether {
         this.standing = new Standing(job);
         this.letDown = (BitSet) apart.letDown().clone();
         this.movedAside = (BitSet) apart.movedAside().clone();
+        this.stillAside = (BitSet) apart.movedAside().clone();
         this.open = (BitSet) job.opened.clone();
         for (int i = 0; i < job.moves.size(); i++) {
             if (job.moves.get(i) instanceof Move.Open one) {
@@ -294,6 +298,9 @@ final class WayTogether {
         Draft draft =
                 bench ? Draft.withAt(Act.OFFER_UP, named, Station.BENCH, text) : Draft.with(Act.OFFER_UP, named, text);
         log.add(draft.together(others).minutes(minutes));
+        if (onCar) {
+            keepAside(piece);
+        }
     }
 
     private Minutes asidesOf(BitSet piece) {
@@ -304,7 +311,24 @@ final class WayTogether {
         return sum;
     }
 
+    /** What goes on again while it has to stay aside is kept there. */
+    private void keepAside(BitSet piece) {
+        for (int part = piece.nextSetBit(0); part >= 0; part = piece.nextSetBit(part + 1)) {
+            Aside aside = job.part(part).entry().aside();
+            String aid = aside == null ? null : aside.aid();
+            if (stillAside.get(part) && aid != null && aids.find(part, aid) == null) {
+                String text = "Keep " + Words.the(job.part(part)) + " aside with " + Words.an(aid) + " for now.";
+                log.add(Draft.with(Act.SUPPORT, job.part(part), text).aid(aid));
+                aids.putOn(job.part(part), aid).holdsAside = true;
+            }
+        }
+    }
+
     private void bringBack(Part part) {
+        stillAside.clear(part.index());
+        if (job.ties(open).off(part.index())) {
+            return;
+        }
         log.add(Draft.with(Act.OFFER_UP, part, "Bring " + Words.the(part) + " back to its place.")
                 .minutes(charges.asideBack(part.index())));
         aids.all().stream().filter(aid -> aid.part.index() == part.index()).forEach(aid -> aid.holdsAside = false);

@@ -1,0 +1,41 @@
+package putback.app.cli;
+
+import java.util.List;
+import putback.sheet.Assembly;
+import putback.store.sheets.Read;
+
+/** Says whether a sheet is sound. */
+final class CheckCommand implements Command {
+    @Override
+    public Usage usage() {
+        return new Usage(
+                "check",
+                "Says whether a sheet can be used, or everything that is wrong with it.",
+                List.of("SHEET"),
+                List.of(),
+                """
+                SHEET is a file or the id of a stock sheet. Each fault has its line: FILE:LINE:COLUMN: what is wrong.
+                Exit code 0 when there is none, 2 when there are some.
+                """);
+    }
+
+    @Override
+    public int run(Arguments arguments, Terminal terminal) {
+        Read.Sheet sheet = SheetFile.open(arguments.operands().get(0), terminal);
+        if (sheet == null) {
+            return Exit.BAD_INPUT;
+        }
+        Assembly assembly = sheet.assembly();
+        terminal.out()
+                .println(sheet.name() + ": sound; "
+                        + counted(assembly.parts().size() - 1, "part") + ", "
+                        + counted(assembly.joints().size(), "joint") + ", "
+                        + counted(assembly.units().size(), "unit")
+                        + (assembly.sided() ? ", both sides counted" : ""));
+        return Exit.DONE;
+    }
+
+    private static String counted(int count, String thing) {
+        return count + " " + thing + (count == 1 ? "" : "s");
+    }
+}

@@ -1,0 +1,132 @@
+package putback.app.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import putback.app.json.PlanJson;
+import putback.app.ladder.LadderSize;
+import putback.app.ladder.LadderSvg;
+import putback.app.text.PlanText;
+import putback.app.text.Screen;
+import putback.app.text.WhyText;
+import putback.plan.Plan;
+import putback.plan.Planned;
+import putback.plan.Planner;
+import putback.plan.selection.Wanted;
+import putback.store.sheets.Read;
+
+/** The round trip to a part and back. */
+final class PlanCommand implements Command {
+    private static final String NAME = "plan";
+    private static final int GRADES = 4;
+    private static final int MOST_HANDS = 9;
+
+    @Override
+    public Usage usage() {
+        return new Usage(
+                NAME,
+                "Says what to open for a repair, in which order, and how it all goes together again.",
+                List.of("SHEET"),
+                List.of(
+                        Renewing.RENEW,
+                        Renewing.SIDE,
+                        Option.value("--rust", "0..4", "how rusty it is, from clean to wasted"),
+                        Option.value("--hands", "N", "how many people work on it, 1 to 9"),
+                        Option.value("--why", "STEP", "why this step is there"),
+                        Option.flag("--json", "for other programs"),
+                        Option.value("--pdf", "FILE", "on paper"),
+                        Option.value("--svg", "FILE", "the ladder as a picture")),
+                PlanHelp.text());
+    }
+
+    @Override
+    public int run(Arguments arguments, Terminal terminal) throws UsageFault {
+        Renewing renewing = Renewing.of(NAME, arguments);
+        int why = number(arguments, "--why", 1, Integer.MAX_VALUE);
+        boolean reckons = number(arguments, "--rust", 0, GRADES) > 0 | number(arguments, "--hands", 1, MOST_HANDS) > 1;
+        oneOf(arguments, "--json", "--pdf", "--svg", "--why");
+        if (arguments.has("--pdf")) {
+            throw new UsageFault("putback plan: --pdf is not there yet; --svg FILE draws the ladder to print");
+        }
+        Read.Sheet sheet = SheetFile.open(arguments.operands().get(0), terminal);
+        Wanted wanted = sheet == null ? null : renewing.on(sheet.assembly(), sheet.name(), terminal);
+        if (sheet == null || wanted == null) {
+            return Exit.BAD_INPUT;
+        }
+        Planned planned = Planner.plan(sheet.assembly(), wanted);
+        if (planned instanceof Planned.Locked locked) {
+            terminal.err().println("putback: " + sheet.name() + ": " + locked.sentence());
+            return Exit.NO_SOUND_ANSWER;
+        }
+        if (reckons) {
+            terminal.err()
+                    .println("putback: rust and further hands are not reckoned yet: the minutes are for clean fasteners"
+                            + " and one pair of hands");
+        }
+        return show(((Planned.Sound) planned).plan(), why, arguments, terminal);
+    }
+
+    private static int show(Plan plan, int why, Arguments arguments, Terminal terminal) {
+        if (arguments.has("--json")) {
+            terminal.out().println(PlanJson.of(plan));
+            return Exit.DONE;
+        }
+        if (arguments.has("--svg")) {
+            return draw(plan, arguments.value("--svg").orElse(""), terminal);
+        }
+        if (why > plan.steps().size()) {
+            terminal.err()
+                    .println("putback plan: --why " + why + ": this plan has the steps 1 to "
+                            + plan.steps().size());
+            return Exit.BAD_INPUT;
+        }
+        Screen screen = Screen.here();
+        terminal.out().print(why > 0 ? WhyText.of(plan, why, screen) : PlanText.of(plan, screen));
+        return Exit.DONE;
+    }
+
+    private static int draw(Plan plan, String name, Terminal terminal) {
+        String drawn = LadderSvg.draw(plan, LadderSize.WIDE);
+        try {
+            Files.write(Path.of(name), drawn.getBytes(StandardCharsets.UTF_8));
+            return Exit.DONE;
+        } catch (IOException | InvalidPathException fault) {
+            terminal.err().println("putback: cannot write " + name + ": " + FileFault.said(fault));
+            return Exit.FAILED;
+        }
+    }
+
+    private static void oneOf(Arguments arguments, String... names) throws UsageFault {
+        String seen = null;
+        for (String name : names) {
+            if (arguments.has(name)) {
+                if (seen != null) {
+                    throw Renewing.fault(NAME, seen + " and " + name + " do not go together; give one of them");
+                }
+                seen = name;
+            }
+        }
+    }
+
+    /** The number given with an option; the one below the lowest when it is not given. */
+    private static int number(Arguments arguments, String name, int lowest, int highest) throws UsageFault {
+        String given = arguments.value(name).orElse(null);
+        if (given == null) {
+            return lowest - 1;
+        }
+        int number = lowest - 1;
+        try {
+            number = Integer.parseInt(given);
+        } catch (NumberFormatException notOne) {
+            // told below, like a number outside
+        }
+        if (number < lowest || number > highest) {
+            String range = highest == Integer.MAX_VALUE ? "a step number from 1 up" : lowest + " to " + highest;
+            throw Renewing.fault(NAME, name + " is " + range + ", not \"" + given + "\"");
+        }
+        return number;
+    }
+}

@@ -1,0 +1,74 @@
+package putback.app.cli;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import putback.plan.selection.Wanted;
+import putback.plan.selection.WantedNames;
+import putback.sheet.Assembly;
+import putback.sheet.Side;
+
+/** The options that say what is to be renewed, the same for each command that plans. */
+final class Renewing {
+    static final Option RENEW =
+            Option.values("--renew", "PART-or-UNIT[,...]", "what is renewed, as the sheet calls it: strut, left.strut");
+    static final Option SIDE = Option.value("--side", "left|right|both", "which side a plain name means; both if not said");
+
+    private final List<String> names;
+    private final Set<Side> sides;
+
+    private Renewing(List<String> names, Set<Side> sides) {
+        this.names = names;
+        this.sides = sides;
+    }
+
+    /** Reads both options; what is wrong with them is told without looking at any sheet. */
+    static Renewing of(String command, Arguments arguments) throws UsageFault {
+        List<String> names = new ArrayList<>();
+        for (String value : arguments.values(RENEW.name())) {
+            split(value, names);
+        }
+        if (names.isEmpty()) {
+            throw fault(command, "say what is to be renewed: --renew PART-or-UNIT");
+        }
+        String side = arguments.value(SIDE.name()).orElse("both");
+        return switch (side) {
+            case "both" -> new Renewing(names, EnumSet.of(Side.LEFT, Side.RIGHT));
+            case "left" -> new Renewing(names, EnumSet.of(Side.LEFT));
+            case "right" -> new Renewing(names, EnumSet.of(Side.RIGHT));
+            default -> throw fault(command, "--side is left, right or both, not \"" + side + "\"");
+        };
+    }
+
+    private static void split(String value, List<String> names) {
+        int from = 0;
+        while (from <= value.length()) {
+            int comma = value.indexOf(',', from);
+            int to = comma < 0 ? value.length() : comma;
+            String name = value.substring(from, to).strip();
+            if (!name.isEmpty()) {
+                names.add(name);
+            }
+            from = to + 1;
+        }
+    }
+
+    /** What is wanted on this car; null when a name is not understood, which is printed then. */
+    @Nullable
+    Wanted on(Assembly assembly, String sheet, Terminal terminal) {
+        WantedNames.Understood understood = WantedNames.understand(assembly, names, sides);
+        if (understood instanceof WantedNames.Understood.Clear clear) {
+            return clear.wanted();
+        }
+        for (String message : ((WantedNames.Understood.Unclear) understood).messages()) {
+            terminal.err().println("putback: " + sheet + ": " + message);
+        }
+        return null;
+    }
+
+    static UsageFault fault(String command, String what) {
+        return new UsageFault("putback " + command + ": " + what + "\nTry: putback " + command + " --help");
+    }
+}

@@ -1,0 +1,99 @@
+package putback.app.text;
+
+import java.math.BigDecimal;
+import java.util.List;
+import putback.app.ladder.Figures;
+import putback.app.text.Page.Ink;
+import putback.plan.PartNeed;
+import putback.plan.Plan;
+import putback.plan.ToolUse;
+
+/** Below the ladder: what to have ready, how long it takes, what else to think of. */
+final class PlanFoot {
+    private final Plan plan;
+    private final Page page;
+
+    PlanFoot(Plan plan, Page page) {
+        this.plan = plan;
+        this.page = page;
+    }
+
+    void write() {
+        tools();
+        parts();
+        minutes();
+        sentences("ADVICE", plan.advice());
+        sentences("WARNINGS", plan.warnings());
+    }
+
+    private void tools() {
+        if (plan.tools().isEmpty()) {
+            return;
+        }
+        page.gap().heading("TOOLS", "");
+        int widest = 0;
+        for (ToolUse tool : plan.tools()) {
+            widest = Math.max(widest, Letters.width(tool.tool()));
+        }
+        widest = Math.min(widest, 28);
+        for (ToolUse tool : plan.tools()) {
+            StringBuilder steps = new StringBuilder(tool.steps().size() == 1 ? "step " : "steps ");
+            String comma = "";
+            for (int step : tool.steps()) {
+                steps.append(comma).append(step);
+                comma = ", ";
+            }
+            String lead = "  " + tool.tool() + " ".repeat(Math.max(0, widest - Letters.width(tool.tool()))) + "  ";
+            page.words(Ink.PLAIN, lead, steps.toString());
+        }
+    }
+
+    private void parts() {
+        if (plan.parts().isEmpty()) {
+            return;
+        }
+        page.gap().heading("PARTS", plan.parts().get(0).price() == null ? "" : "price");
+        BigDecimal sum = BigDecimal.ZERO;
+        int priced = 0;
+        for (PartNeed need : plan.parts()) {
+            BigDecimal price = need.price();
+            String reason = need.reason().equals("renew") ? "" : " (" + need.reason() + ")";
+            String figure = price == null ? "" : price.toPlainString();
+            page.row("  ", "  ", need.count() + " x ", Ink.PLAIN, need.name() + reason, figure);
+            if (price != null) {
+                sum = sum.add(price);
+                priced++;
+            }
+        }
+        if (priced > 1) {
+            String rest = priced == plan.parts().size() ? "" : " of what has a price";
+            page.row("  ", "  ", "    ", Ink.PLAIN, "Sum" + rest, sum.toPlainString());
+        }
+    }
+
+    private void minutes() {
+        page.gap().heading("MINUTES", "min");
+        page.row("  ", "  ", "", Ink.PLAIN, "Work", Figures.minutes(plan.selection().work()));
+        page.row("  ", "  ", "", Ink.PLAIN, "Set-up", Figures.minutes(plan.setup()));
+        page.row("  ", "  ", "", Ink.PLAIN, "Together", Figures.minutes(plan.total()));
+        String objective = Figures.minutes(plan.objective());
+        page.words(
+                Ink.PLAIN,
+                "  ",
+                plan.proof().proven()
+                        ? "Work and set-up on the way apart: " + objective + " min, the least there is, proven."
+                        : "Work and set-up on the way apart: " + objective
+                                + " min, the best found; it cannot be less than "
+                                + Figures.minutes(plan.proof().bound()) + " min.");
+    }
+
+    private void sentences(String heading, List<String> sentences) {
+        if (sentences.isEmpty()) {
+            return;
+        }
+        page.gap().heading(heading, "");
+        for (String sentence : sentences) {
+            page.words(Ink.PLAIN, "  - ", sentence);
+        }
+    }
+}

@@ -1,0 +1,134 @@
+package putback.app.text;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import putback.app.ladder.Figures;
+import putback.app.text.Page.Ink;
+import putback.plan.Plan;
+import putback.plan.steps.Act;
+import putback.plan.steps.Phase;
+import putback.plan.steps.Step;
+import putback.sheet.Side;
+import putback.sheet.Station;
+
+/** The ladder as text: each step on a rail, the mark on it showing how the fixing is left. */
+public final class PlanText {
+    private final Plan plan;
+    private final List<Step> steps;
+    private final Page page;
+    private final int digits;
+    private @Nullable Station station;
+    private Side side = Side.NONE;
+
+    private PlanText(Plan plan, Screen screen) {
+        this.plan = plan;
+        this.steps = plan.steps();
+        this.page = new Page(screen);
+        this.digits = 1 + 2 * Integer.toString(steps.size()).length();
+    }
+
+    /** The whole plan, from the title to the warnings. */
+    public static String of(Plan plan, Screen screen) {
+        return new PlanText(plan, screen).write();
+    }
+
+    private String write() {
+        page.words(Ink.STRONG, plan.assembly().sheet().title());
+        page.words(Ink.PLAIN, "Renew: ", Headline.renewed(plan));
+        int renew = firstRenewal();
+        int together = firstTogether(renew);
+        int after = afterwards(together);
+        section("APART", "│", 0, renew);
+        section("RENEW", " ", renew, together);
+        section("TOGETHER", "│", together, after);
+        section("AFTERWARDS", " ", after, steps.size());
+        page.gap().words(
+                Ink.FAINT, "○ open  ◌ broken loose  ◐ started or run down  ● closed, tight. Minutes include set-up.");
+        new PlanFoot(plan, page).write();
+        return page.toString();
+    }
+
+    private int firstRenewal() {
+        int at = 0;
+        while (at < steps.size()
+                && steps.get(at).phase() == Phase.APART
+                && steps.get(at).act() != Act.RENEW) {
+            at++;
+        }
+        return at;
+    }
+
+    private int firstTogether(int from) {
+        int at = from;
+        while (at < steps.size()
+                && (steps.get(at).phase() == Phase.APART || steps.get(at).act() == Act.PREPARE)) {
+            at++;
+        }
+        return at;
+    }
+
+    /** After the last step that changes anything on the car. */
+    private int afterwards(int from) {
+        int at = steps.size();
+        while (at > from) {
+            Act act = steps.get(at - 1).act();
+            if (act != Act.SECOND_LOOK && act != Act.FOLLOW_UP && act != Act.CHECK && act != Act.LOOK) {
+                break;
+            }
+            at--;
+        }
+        return at;
+    }
+
+    private void section(String name, String rail, int from, int to) {
+        if (from == to) {
+            return;
+        }
+        page.gap().heading(name, from == 0 ? "min" : "");
+        int at = from;
+        while (at < to) {
+            StepLines lines = StepLines.at(steps, at, to);
+            if (lines.first().act() == Act.HEIGHT) {
+                height(lines);
+            } else {
+                place(lines.first(), rail);
+                page.row("  " + lines.mark(rail), "  " + rail, number(lines), Ink.FAINT, lines.words(), lines.minutes());
+            }
+            below(lines, rail);
+            at += lines.count();
+        }
+    }
+
+    private void height(StepLines lines) {
+        Step step = lines.first();
+        page.rule("──" + "─" + number(lines), Figures.change(step.height()), lines.minutes());
+        page.row("  │", "  │", " ".repeat(digits + 3), Ink.PLAIN, step.text(), "");
+    }
+
+    /** A small heading where the mechanic goes to another place or another side. */
+    private void place(Step step, String rail) {
+        Station here = step.station();
+        if (here == null || (here == station && step.side() == side)) {
+            return;
+        }
+        station = here;
+        side = step.side();
+        String word = here.word() + (side == Side.NONE ? "" : ", " + side.word());
+        page.row("  " + rail, "  " + rail, " ", Ink.PLAIN, word, "");
+    }
+
+    private void below(StepLines lines, String rail) {
+        String indent = " ".repeat(digits + 3);
+        for (String stage : lines.stages()) {
+            page.row("  " + rail, "  " + rail, indent + "- ", Ink.PLAIN, stage, "");
+        }
+        for (String caution : lines.cautions()) {
+            page.row("  " + rail, "  " + rail, indent + "! ", Ink.OCHRE, caution, "");
+        }
+    }
+
+    private String number(StepLines lines) {
+        String number = lines.number();
+        return " " + " ".repeat(Math.max(0, digits - number.length())) + number + "  ";
+    }
+}
