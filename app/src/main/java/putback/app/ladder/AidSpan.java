@@ -17,9 +17,18 @@ final class AidSpan {
         this.on = on;
     }
 
+    /** Whether it is on and the step speaks of it. */
+    boolean isOpenFor(Step step) {
+        return off == Integer.MAX_VALUE && aid.equals(step.aid()) && index(part) == index(step.part());
+    }
+
+    private static int index(@Nullable Part part) {
+        return part == null ? -1 : part.index();
+    }
+
     /** Whether this step takes it off; the first that does, ends it. */
     boolean endsWith(Step step) {
-        if (off == Integer.MAX_VALUE && aid.equals(step.aid()) && part == step.part()) {
+        if (isOpenFor(step)) {
             off = step.number();
             return true;
         }

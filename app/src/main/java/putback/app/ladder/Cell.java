@@ -75,6 +75,20 @@ record Cell(
         return fastener != null && fastener.singleUse();
     }
 
+    /** The torque in the first unit, in brackets as a drawing shows what nobody vouches for. */
+    String firstUnit() {
+        return fastener == null ? "" : bracketed(Figures.firstUnit(fastener), fastener);
+    }
+
+    /** The same in the second unit. */
+    String secondUnit() {
+        return fastener == null ? "" : bracketed(Figures.secondUnit(fastener), fastener);
+    }
+
+    private static String bracketed(String figure, Fastener fastener) {
+        return Figures.unsourced(fastener) ? "(" + figure + ")" : figure;
+    }
+
     /** Whether a torque, or the lack of one, is told here. */
     boolean tellsTightness() {
         return threaded() && (kind == Kind.JOINT || kind == Kind.TIGHTENED);

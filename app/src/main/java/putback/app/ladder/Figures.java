@@ -1,17 +1,17 @@
 package putback.app.ladder;
 
-import java.math.BigDecimal;
 import java.math.RoundingMode;
+import putback.quantity.Angle;
 import putback.quantity.Minutes;
 import putback.quantity.Torque;
 import putback.sheet.Fastener;
 import putback.sheet.Height;
 import putback.sheet.Tightening;
 
-/** How figures are written for people: both units, and no more digits than a hand can use. */
+/** How figures are written for people, unit by unit, so that they can stand in columns. */
 public final class Figures {
-    private static final String NEWTON_METRES = " N\u00b7m";
-    private static final String POUND_FEET = " lbf\u00b7ft";
+    /** Between the two units in {@link Torque#text()}. */
+    private static final String BETWEEN = " (";
 
     private Figures() {}
 
@@ -20,36 +20,14 @@ public final class Figures {
         return minutes.decimal().setScale(1, RoundingMode.HALF_UP).toPlainString();
     }
 
-    /** A torque such as {@code 98 N·m}: whole from 20 up where nothing is lost, else one decimal. */
-    public static String newtonMetres(Torque torque) {
-        return rounded(torque.newtonMetres(), 1) + NEWTON_METRES;
-    }
-
-    /** A torque such as {@code 72 lbf·ft}. */
-    public static String poundFeet(Torque torque) {
-        return rounded(torque.poundFeet(), torque.poundFeet() < 20 ? 1 : 0) + POUND_FEET;
-    }
-
-    /** An angle such as {@code 90°}. */
-    public static String degrees(double degrees) {
-        return rounded(degrees, 1) + "\u00b0";
-    }
-
-    /** A decimal without trailing zeros. */
-    public static String rounded(double value, int places) {
-        BigDecimal exact = BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP);
-        BigDecimal plain = exact.signum() == 0 ? BigDecimal.ZERO : exact.stripTrailingZeros();
-        return (plain.scale() < 0 ? plain.setScale(0) : plain).toPlainString();
-    }
-
     /** What the fastener asks for in N·m, {@code snug}, or nothing when it is not known. */
     public static String firstUnit(Fastener fastener) {
         Tightening tightening = fastener.tightening();
         if (tightening instanceof Tightening.ToTorque to) {
-            return newtonMetres(to.torque());
+            return first(to.torque());
         }
         if (tightening instanceof Tightening.TorqueThenAngle then) {
-            return newtonMetres(then.torque()) + " + " + degrees(then.angle().degrees());
+            return withAngle(first(then.torque()), then.angle());
         }
         return tightening instanceof Tightening.Snug ? "snug" : "";
     }
@@ -58,17 +36,36 @@ public final class Figures {
     public static String secondUnit(Fastener fastener) {
         Tightening tightening = fastener.tightening();
         if (tightening instanceof Tightening.ToTorque to) {
-            return poundFeet(to.torque());
+            return second(to.torque());
         }
         if (tightening instanceof Tightening.TorqueThenAngle then) {
-            return poundFeet(then.torque()) + " + " + degrees(then.angle().degrees());
+            return withAngle(second(then.torque()), then.angle());
         }
         return "";
+    }
+
+    private static String first(Torque torque) {
+        String both = torque.text();
+        return both.substring(0, both.indexOf(BETWEEN));
+    }
+
+    private static String second(Torque torque) {
+        String both = torque.text();
+        return both.substring(both.indexOf(BETWEEN) + BETWEEN.length(), both.length() - 1);
+    }
+
+    private static String withAngle(String torque, Angle angle) {
+        return torque + " + " + angle.text();
     }
 
     /** Whether nobody has said how tight it goes. */
     public static boolean unknown(Fastener fastener) {
         return fastener.tightening() instanceof Tightening.Unknown;
+    }
+
+    /** Whether a figure is given and nobody says where it came from. */
+    public static boolean unsourced(Fastener fastener) {
+        return fastener.source() == null && !firstUnit(fastener).isEmpty() && !secondUnit(fastener).isEmpty();
     }
 
     /** What is done to the car to bring it to a height, such as {@code Lower onto its wheels}. */

@@ -28,8 +28,10 @@ final class Foot {
     Foot(Plan plan, Columns columns, Rails rails, int deepest) {
         this.columns = columns;
         collectKey(rails);
-        block.add(new String[] {"fixings opened", "" + plan.selection().open().size()});
-        block.add(new String[] {"layers deep", "" + (deepest + 1)});
+        block.add(new String[] {
+            "fixings opened", Integer.toString(plan.selection().open().size())
+        });
+        block.add(new String[] {"layers deep", Integer.toString(deepest + 1)});
         block.add(new String[] {"work", Figures.minutes(plan.selection().work()) + " min"});
         block.add(new String[] {"set-up", Figures.minutes(plan.setup()) + " min"});
         block.add(new String[] {"total", Figures.minutes(plan.total()) + " min"});
@@ -55,6 +57,10 @@ final class Foot {
         }
         if (all.stream().anyMatch(Cell::critical)) {
             key.add(new Entry(Foot::criticalSign, "critical: seen a second time"));
+        }
+        if (all.stream().anyMatch(cell -> cell.fastener() != null && Figures.unsourced(cell.fastener()))) {
+            key.add(new Entry(
+                    (pen, x, y) -> pen.text("pb-small", x, y + 4.5, Anchor.MIDDLE, "( )"), "torque without a source"));
         }
         for (JointKind kind : JointKind.values()) {
             if (!kind.threaded() && all.stream().anyMatch(cell -> is(cell, kind))) {

@@ -126,8 +126,8 @@ final class Margins {
         } else if (cell.tellsTightness() && Figures.unknown(cell.fastener())) {
             rungs.unknown(columns.firstUnit + 3, y);
         } else if (cell.tellsTightness()) {
-            pen.text("pb-small", columns.firstUnit, y, Anchor.END, Figures.firstUnit(cell.fastener()));
-            pen.text("pb-small", columns.secondUnit, y, Anchor.END, Figures.secondUnit(cell.fastener()));
+            pen.text("pb-small", columns.firstUnit, y, Anchor.END, cell.firstUnit());
+            pen.text("pb-small", columns.secondUnit, y, Anchor.END, cell.secondUnit());
         }
     }
 }

@@ -128,10 +128,8 @@ final class Placing {
         if (Figures.unknown(cell.fastener())) {
             return List.of("not known");
         }
-        String second = Figures.secondUnit(cell.fastener());
-        return second.isEmpty()
-                ? List.of(Figures.firstUnit(cell.fastener()))
-                : List.of(Figures.firstUnit(cell.fastener()), second);
+        String second = cell.secondUnit();
+        return second.isEmpty() ? List.of(cell.firstUnit()) : List.of(cell.firstUnit(), second);
     }
 
     static String later(Height height) {

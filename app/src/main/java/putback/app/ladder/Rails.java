@@ -114,7 +114,9 @@ final class Rails {
     }
 
     private void aidOn(Step step, String text) {
-        aids.add(new AidSpan(aid(step), step.part(), step.number()));
+        if (aids.stream().noneMatch(span -> span.isOpenFor(step))) {
+            aids.add(new AidSpan(aid(step), step.part(), step.number()));
+        }
         add(step, Cell.Kind.AID_ON, text);
     }
 

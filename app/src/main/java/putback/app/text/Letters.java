@@ -40,6 +40,7 @@ final class Letters {
             case '…' -> "...";
             case '–', '−', '─', '◐', '◌' -> "-";
             case '│' -> "|";
+            case '├' -> "+";
             case '○' -> "o";
             case '●' -> "*";
             case '’', '‘' -> "'";

@@ -75,7 +75,7 @@ final class PlanFoot {
         page.gap().heading("MINUTES", "min");
         page.row("  ", "  ", "", Ink.PLAIN, "Work", Figures.minutes(plan.selection().work()));
         page.row("  ", "  ", "", Ink.PLAIN, "Set-up", Figures.minutes(plan.setup()));
-        page.row("  ", "  ", "", Ink.PLAIN, "Together", Figures.minutes(plan.total()));
+        page.row("  ", "  ", "", Ink.PLAIN, "Total", Figures.minutes(plan.total()));
         String objective = Figures.minutes(plan.objective());
         page.words(
                 Ink.PLAIN,

@@ -2,12 +2,12 @@ package putback.app.text;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import putback.app.ladder.Figures;
 import putback.app.text.Page.Ink;
 import putback.plan.Plan;
 import putback.plan.steps.Act;
 import putback.plan.steps.Phase;
 import putback.plan.steps.Step;
+import putback.sheet.Height;
 import putback.sheet.Side;
 import putback.sheet.Station;
 
@@ -43,7 +43,7 @@ public final class PlanText {
         section("TOGETHER", "│", together, after);
         section("AFTERWARDS", " ", after, steps.size());
         page.gap().words(
-                Ink.FAINT, "○ open  ◌ broken loose  ◐ started or run down  ● closed, tight. Minutes include set-up.");
+                Ink.FAINT, "○ open  ◌ broken loose  ◐ on its thread  ● closed or tight    min with set-up");
         new PlanFoot(plan, page).write();
         return page.toString();
     }
@@ -101,8 +101,16 @@ public final class PlanText {
 
     private void height(StepLines lines) {
         Step step = lines.first();
-        page.rule("──" + "─" + number(lines), Figures.change(step.height()), lines.minutes());
+        page.rule("───" + number(lines), standing(step.height()), lines.minutes());
         page.row("  │", "  │", " ".repeat(digits + 3), Ink.PLAIN, step.text(), "");
+    }
+
+    private static String standing(Height height) {
+        return switch (height) {
+            case RAISED -> "Raised, wheels hanging";
+            case RIDE_HEIGHT -> "At ride height";
+            case ON_WHEELS, ANY -> "On its wheels";
+        };
     }
 
     /** A small heading where the mechanic goes to another place or another side. */
@@ -114,7 +122,7 @@ public final class PlanText {
         station = here;
         side = step.side();
         String word = here.word() + (side == Side.NONE ? "" : ", " + side.word());
-        page.row("  " + rail, "  " + rail, " ", Ink.PLAIN, word, "");
+        page.row(rail.isBlank() ? "    " : "  ├─", "  " + rail + " ", " ", Ink.PLAIN, word, "");
     }
 
     private void below(StepLines lines, String rail) {

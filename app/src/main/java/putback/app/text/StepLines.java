@@ -69,12 +69,24 @@ final class StepLines {
     /** The sentences, the fixing named once, then the tools. */
     String words() {
         StringBuilder words = new StringBuilder(160);
-        for (Step step : steps) {
-            words.append(words.isEmpty() ? "" : " ");
-            words.append(words.isEmpty() ? step.text() : unnamed(step));
+        for (int i = 0; i < steps.size(); i++) {
+            String text = i == 0 ? steps.get(i).text() : unnamed(steps.get(i));
+            boolean tightenedNext = i + 1 < steps.size() && steps.get(i + 1).act() == Act.TIGHTEN;
+            words.append(i == 0 ? "" : " ").append(tightenedNext ? untilItTouches(text) : text);
         }
         String tools = tools(words.toString());
         return tools.isEmpty() ? words.toString() : words.append(" [").append(tools).append(']').toString();
+    }
+
+    /** Without what is said about a later tightening, since that is said in the same breath. */
+    private static String untilItTouches(String text) {
+        int touch = text.indexOf(" until ");
+        for (int at = touch; at >= 0 && at < text.length(); at++) {
+            if (text.charAt(at) == ',' || text.charAt(at) == ';') {
+                return text.substring(0, at) + ".";
+            }
+        }
+        return text;
     }
 
     private static String unnamed(Step step) {

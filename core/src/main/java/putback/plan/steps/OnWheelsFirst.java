@@ -80,7 +80,9 @@ record OnWheelsFirst(List<Move> moves, int early) {
                     }
                     Joint joint = assembly.joints().get(one.joint());
                     off |= height(one.joint()) == Height.RAISED
-                            && joint.joins().stream().anyMatch(part -> Job.isWheel(assembly.parts().get(part)));
+                            && joint.joins().stream()
+                                    .anyMatch(
+                                            part -> Job.isWheel(assembly.parts().get(part)));
                 }
             }
             return found;

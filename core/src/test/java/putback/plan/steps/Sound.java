@@ -93,7 +93,9 @@ final class Sound {
         Ties whole = new Ties(network);
         if (trip.assembly().parts().stream().noneMatch(part -> whole.hung(part.index()))) {
             Step last = trip.steps().get(trip.steps().size() - 1);
-            softly.assertThat(last.minutes().millionths()).as("minutes left over").isZero();
+            softly.assertThat(last.minutes().millionths())
+                    .as("minutes left over")
+                    .isZero();
         }
     }
 
@@ -249,8 +251,8 @@ final class Sound {
         Ties ties = new Ties(network);
         ties.rebuild(open);
         Ties whole = new Ties(network);
-        boolean held = others.stream()
-                .anyMatch(aid -> ties.heldTogether(part, part(aid.substring(0, aid.indexOf('/')))));
+        boolean held =
+                others.stream().anyMatch(aid -> ties.heldTogether(part, part(aid.substring(0, aid.indexOf('/')))));
         softly.assertThat(!compressor && ties.hung(part) && !whole.hung(part) && !held)
                 .as("hangs when released, step " + step.number())
                 .isFalse();
@@ -303,7 +305,8 @@ final class Sound {
                 open.clear(jointOf(step).index());
             } else if (step.act() == Act.TIGHTEN) {
                 Joint joint = jointOf(step);
-                boolean onWheels = step.height() == Height.ON_WHEELS && joint.entry().height() != Height.ANY;
+                boolean onWheels =
+                        step.height() == Height.ON_WHEELS && joint.entry().height() != Height.ANY;
                 List<List<Integer>> clauses = onWheels ? joint.reachOnWheels() : joint.behind();
                 softly.assertThat(reach.isClear(joint, clauses, open, asides))
                         .as("%s reached, step %d", joint.id(), step.number())
