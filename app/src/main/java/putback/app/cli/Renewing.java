@@ -1,7 +1,6 @@
 package putback.app.cli;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -35,9 +34,9 @@ final class Renewing {
         }
         String side = arguments.value(SIDE.name()).orElse("both");
         return switch (side) {
-            case "both" -> new Renewing(names, EnumSet.of(Side.LEFT, Side.RIGHT));
-            case "left" -> new Renewing(names, EnumSet.of(Side.LEFT));
-            case "right" -> new Renewing(names, EnumSet.of(Side.RIGHT));
+            case "both" -> new Renewing(names, Set.of(Side.LEFT, Side.RIGHT));
+            case "left" -> new Renewing(names, Set.of(Side.LEFT));
+            case "right" -> new Renewing(names, Set.of(Side.RIGHT));
             default -> throw fault(command, "--side is left, right or both, not \"" + side + "\"");
         };
     }

@@ -73,20 +73,27 @@ final class LadderStyle {
         to.append("px}\n");
     }
 
-    /** On screen a colour is a variable; elsewhere it is written out. */
+    /** On screen a colour is a variable, after its light value for programs that know no variables. */
     private static void appendRules(StringBuilder to, boolean variables) {
         int from = 0;
         for (int at = RULES.indexOf('@'); at >= 0; at = RULES.indexOf('@', from)) {
             to.append(RULES, from, at);
-            from = at + 1;
-            for (int i = 0; i < NAMES.length; i++) {
-                if (RULES.startsWith(NAMES[i], from)) {
-                    to.append(variables ? "var(--pb-" + NAMES[i] + ")" : PRINT[i]);
-                    from += NAMES[i].length();
-                    break;
-                }
-            }
+            from = at + 1 + appendColour(to, at, variables);
         }
         to.append(RULES, from, RULES.length());
+    }
+
+    /** Returns the length of the colour's name. */
+    private static int appendColour(StringBuilder to, int at, boolean variables) {
+        int colour = 0;
+        while (!RULES.startsWith(NAMES[colour], at + 1)) {
+            colour++;
+        }
+        to.append(variables ? LIGHT[colour] : PRINT[colour]);
+        if (variables) {
+            int property = Math.max(RULES.lastIndexOf('{', at), RULES.lastIndexOf(';', at)) + 1;
+            to.append(';').append(RULES, property, at).append("var(--pb-").append(NAMES[colour]).append(')');
+        }
+        return NAMES[colour].length();
     }
 }

@@ -108,15 +108,15 @@ final class Rails {
     private void aside(Step step) {
         if (aid(step).isEmpty()) {
             add(step, Cell.Kind.OTHER, "Aside" + partName(step, ": "));
+        } else if (aids.stream().anyMatch(span -> span.isOpenFor(step))) {
+            add(step, Cell.Kind.OTHER, "Hangs on its " + aid(step) + partName(step, ": "));
         } else {
             aidOn(step, "Aside on " + aid(step) + partName(step, ": "));
         }
     }
 
     private void aidOn(Step step, String text) {
-        if (aids.stream().noneMatch(span -> span.isOpenFor(step))) {
-            aids.add(new AidSpan(aid(step), step.part(), step.number()));
-        }
+        aids.add(new AidSpan(aid(step), step.part(), step.number()));
         add(step, Cell.Kind.AID_ON, text);
     }
 
@@ -125,12 +125,8 @@ final class Rails {
             add(step, Cell.Kind.OTHER, "Back" + partName(step, ": "));
             return;
         }
-        for (AidSpan span : aids) {
-            if (span.endsWith(step)) {
-                break;
-            }
-        }
-        add(step, Cell.Kind.AID_OFF, capital(aid(step)) + " off" + partName(step, ": "));
+        boolean ends = aids.stream().anyMatch(span -> span.endsWith(step));
+        add(step, ends ? Cell.Kind.AID_OFF : Cell.Kind.OTHER, capital(aid(step)) + " off" + partName(step, ": "));
     }
 
     /** Tightened where it was closed, or further up because the car stands otherwise by then. */

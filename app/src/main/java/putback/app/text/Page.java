@@ -7,6 +7,8 @@ import java.util.List;
 final class Page {
     private static final String ESCAPE = "\u001b[";
     private static final int FIGURES = 6;
+    private static final String[] UNITS = {"N·m", "N.m", "lbf", "mm", "min", "deg"};
+    private static final String[] TOOLS = {"socket", "spanner", "hex", "flare", "bit", "key"};
 
     private final Screen screen;
     private final StringBuilder text = new StringBuilder(8192);
@@ -149,17 +151,25 @@ final class Page {
         return to;
     }
 
-    /** Whether the space stands between a figure and its unit. */
+    /** Whether the space stands between a figure and its unit, or between a size and its tool. */
     private static boolean splitsFigure(String all, int space, int from) {
-        if (space == 0 || space + 1 >= all.length() || !Character.isDigit(all.charAt(space - 1))) {
+        if (space <= from || space + 1 >= all.length()) {
             return false;
         }
-        boolean unit = all.startsWith("N·m", space + 1)
-                || all.startsWith("lbf", space + 1)
-                || all.startsWith("N.m", space + 1)
-                || all.startsWith("mm", space + 1)
-                || all.startsWith("min", space + 1);
-        return unit && all.lastIndexOf(' ', space - 1) > from;
+        char before = all.charAt(space - 1);
+        boolean figure = before >= '0' && before <= '9';
+        boolean size = all.startsWith("mm", space - 2);
+        boolean joined = figure && startsAny(all, space + 1, UNITS) || (figure || size) && startsAny(all, space + 1, TOOLS);
+        return joined && all.lastIndexOf(' ', space - 1) > from;
+    }
+
+    private static boolean startsAny(String all, int at, String[] words) {
+        for (String word : words) {
+            if (all.startsWith(word, at)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** All lines, without spaces at their ends. */

@@ -73,7 +73,7 @@ public final class Attributes {
             return tool.equals("hand") ? NOTHING : tool;
         }
         Length hex = entry.fastener().hex();
-        return hex == null ? NOTHING : hex;
+        return hex == null ? NOTHING : (Object) hex.millimetres();
     }
 
     /** Minutes of set-up, in millionths, when the given joints are opened in the order given. */

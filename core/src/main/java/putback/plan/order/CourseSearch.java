@@ -107,7 +107,7 @@ public final class CourseSearch {
         Within within = all;
         long cheap = cheapBound(choice.joints()) * LeastWork.SCALE;
         while (choice.rank() + cheap < bestRank) {
-            Undecided undecided = worthwhile(within, cheap);
+            Undecided undecided = worthwhile(within, choice.rank(), cheap);
             Order order = relaxed(choice, undecided);
             long rank = choice.rank() + order.bound() * LeastWork.SCALE;
             if (rank >= bestRank) {
@@ -138,7 +138,7 @@ public final class CourseSearch {
     }
 
     /** What is undecided and could be in a choice below the best, as far as is known. */
-    private Undecided worthwhile(Within within, long cheap) {
+    private Undecided worthwhile(Within within, long rank, long cheap) {
         BitSet joints = new BitSet();
         BitSet asides = new BitSet();
         BitSet certain = certain(within);
@@ -147,7 +147,7 @@ public final class CourseSearch {
             if (!certain.get(joint)
                     && !forbidden.get(joint)
                     && !within.outJoints().get(joint)
-                    && leastWork.mayBeBelow(within.withJoint(joint), bestRank - cheap)) {
+                    && leastWork.mayBeBelow(within.withJoint(joint), joint, rank, bestRank - cheap)) {
                 joints.set(joint);
             }
         }

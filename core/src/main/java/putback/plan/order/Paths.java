@@ -1,23 +1,25 @@
 package putback.plan.order;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
-import java.util.List;
-import java.util.function.IntPredicate;
 import org.jspecify.annotations.Nullable;
 import putback.plan.access.Network;
 
 /**
  * The chains of joints that connect parts, as masks of the joints that may still be opened. A part is apart from another
  * once of every chain one joint is open.
+ *
+ * <p>Parts held together by joints that stay closed are one place; the chains run between places.
  */
 final class Paths {
     private static final int MOST_STEPS = 20_000;
 
     private final Network network;
-    private final long[] bit;
     private final boolean throughTethers;
-    private final IntPredicate gone;
+    private final int[] place;
+    private final int[][] next;
+    private final long[][] mask;
+    private final Masks[] reached;
     private int steps;
 
     /**
@@ -25,11 +27,66 @@ final class Paths {
      * @param gone joints that count as open
      * @param throughTethers whether chains may pass through tethers
      */
-    Paths(Network network, long[] bit, IntPredicate gone, boolean throughTethers) {
+    Paths(Network network, long[] bit, BitSet gone, boolean throughTethers) {
         this.network = network;
-        this.bit = bit;
-        this.gone = gone;
         this.throughTethers = throughTethers;
+        this.place = new int[network.parts()];
+        this.next = new int[network.parts()][0];
+        this.mask = new long[network.parts()][0];
+        this.reached = new Masks[network.parts()];
+        for (int part = 0; part < place.length; part++) {
+            place[part] = part;
+            reached[part] = new Masks();
+        }
+        for (int joint = 0; joint < network.joints(); joint++) {
+            if (bit[joint] == 0 && !gone.get(joint)) {
+                merge(network.joins(joint));
+            }
+        }
+        for (int joint = 0; joint < network.joints(); joint++) {
+            if (!gone.get(joint)) {
+                connect(network.joins(joint), bit[joint]);
+            }
+        }
+    }
+
+    private int place(int part) {
+        int at = part;
+        while (place[at] != at) {
+            at = place[at];
+        }
+        return at;
+    }
+
+    private boolean passes(int part) {
+        return throughTethers || !network.isTether(part);
+    }
+
+    private void merge(int[] joined) {
+        int first = -1;
+        for (int part : joined) {
+            if (passes(part)) {
+                if (first >= 0) {
+                    place[Math.max(place(first), place(part))] = Math.min(place(first), place(part));
+                }
+                first = part;
+            }
+        }
+    }
+
+    private void connect(int[] joined, long bit) {
+        for (int one : joined) {
+            for (int other : joined) {
+                if (place(one) != place(other)) {
+                    int from = place(one);
+                    int at = next[from].length;
+                    next[from] = Arrays.copyOf(next[from], at + 1);
+                    mask[from] = Arrays.copyOf(mask[from], at + 1);
+                    next[from][at] = place(other);
+                    mask[from][at] = bit;
+                }
+            }
+        }
     }
 
     /**
@@ -39,62 +96,75 @@ final class Paths {
     long @Nullable [] between(int from, int... to) {
         BitSet goal = new BitSet();
         for (int part : to) {
-            goal.set(part);
+            goal.set(place(part));
         }
-        List<Long> found = new ArrayList<>();
-        if (goal.get(from)) {
+        if (goal.get(place(from))) {
             return new long[] {0};
         }
-        List<List<Long>> reached = new ArrayList<>();
-        for (int part = 0; part < network.parts(); part++) {
-            reached.add(new ArrayList<>());
+        for (Masks masks : reached) {
+            masks.clear();
         }
+        Masks found = new Masks();
         steps = 0;
-        walk(from, 0, goal, found, reached);
-        if (steps >= MOST_STEPS) {
-            return null;
-        }
-        return found.stream().mapToLong(Long::longValue).toArray();
+        walk(place(from), 0, goal, found);
+        return steps >= MOST_STEPS ? null : found.toArray();
     }
 
-    /** Goes on along every chain whose mask no smaller one to the same part makes idle. */
-    private void walk(int part, long mask, BitSet goal, List<Long> found, List<List<Long>> reached) {
-        for (int joint : network.jointsOf(part)) {
-            if (gone.test(joint) || ++steps >= MOST_STEPS) {
-                continue;
+    /** Goes on along every chain whose mask no smaller one to the same place makes idle. */
+    private void walk(int at, long soFar, BitSet goal, Masks found) {
+        for (int i = 0; i < next[at].length; i++) {
+            if (++steps >= MOST_STEPS) {
+                return;
             }
-            long longer = mask | bit[joint];
-            for (int next : network.joins(joint)) {
-                if (next == part) {
-                    continue;
+            long longer = soFar | mask[at][i];
+            int to = next[at][i];
+            if (goal.get(to)) {
+                found.keepSmallest(longer);
+            } else if (passes(to) && !found.covers(longer) && reached[to].keepSmallest(longer)) {
+                walk(to, longer, goal, found);
+            }
+        }
+    }
+
+    /** Masks of which none contains another. */
+    private static final class Masks {
+        private long[] masks = new long[4];
+        private int size;
+
+        void clear() {
+            size = 0;
+        }
+
+        boolean covers(long mask) {
+            for (int i = 0; i < size; i++) {
+                if ((masks[i] & mask) == masks[i]) {
+                    return true;
                 }
-                if (goal.get(next)) {
-                    keepSmallest(found, longer);
-                } else if ((throughTethers || !network.isTether(next))
-                        && !covered(found, longer)
-                        && keepSmallest(reached.get(next), longer)) {
-                    walk(next, longer, goal, found, reached);
-                }
             }
-        }
-    }
-
-    private static boolean covered(List<Long> masks, long mask) {
-        for (long known : masks) {
-            if ((known & mask) == known) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    /** Adds the mask unless a smaller one is there; drops larger ones. False when it was not needed. */
-    private static boolean keepSmallest(List<Long> masks, long mask) {
-        if (covered(masks, mask)) {
             return false;
         }
-        masks.removeIf(known -> (known & mask) == mask);
-        masks.add(mask);
-        return true;
+
+        /** Adds the mask unless a smaller one is there, and drops larger ones; false when it was not needed. */
+        boolean keepSmallest(long mask) {
+            if (covers(mask)) {
+                return false;
+            }
+            int kept = 0;
+            for (int i = 0; i < size; i++) {
+                if ((masks[i] & mask) != mask) {
+                    masks[kept++] = masks[i];
+                }
+            }
+            size = kept;
+            if (size == masks.length) {
+                masks = Arrays.copyOf(masks, size * 2);
+            }
+            masks[size++] = mask;
+            return true;
+        }
+
+        long[] toArray() {
+            return Arrays.copyOf(masks, size);
+        }
     }
 }

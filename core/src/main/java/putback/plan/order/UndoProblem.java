@@ -22,6 +22,8 @@ final class UndoProblem implements OrderProblem {
     private final BitSet takenAsOpen;
     private final BitSet asides;
     private final long[] bit;
+    private final Paths rigid;
+    private final Paths any;
     private final Gate[] gates;
     private final boolean[] hard;
     private final Accessibility slow;
@@ -43,6 +45,8 @@ final class UndoProblem implements OrderProblem {
         for (int i = 0; i < chosen.length; i++) {
             bit[chosen[i]] = 1L << i;
         }
+        this.rigid = new Paths(network, bit, this.takenAsOpen, false);
+        this.any = new Paths(network, bit, this.takenAsOpen, true);
         this.gates = new Gate[chosen.length];
         this.hard = new boolean[chosen.length];
         this.slow = new Accessibility(network);
@@ -86,7 +90,6 @@ final class UndoProblem implements OrderProblem {
     /** Null when its chains are too many to list. */
     private @Nullable Gate gate(int joint) {
         List<Way[]> clauses = new ArrayList<>();
-        Paths rigid = new Paths(network, bit, takenAsOpen::get, false);
         for (int[] clause : network.clauses(joint)) {
             List<Way> ways = new ArrayList<>();
             for (int part : clause) {
@@ -100,7 +103,6 @@ final class UndoProblem implements OrderProblem {
             clauses.add(ways.toArray(Way[]::new));
         }
         if (network.isBench(joint)) {
-            Paths any = new Paths(network, bit, takenAsOpen::get, true);
             for (int part : network.joins(joint)) {
                 long[] chains = any.between(part, 0);
                 if (chains == null) {

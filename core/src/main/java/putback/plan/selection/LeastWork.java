@@ -38,6 +38,8 @@ public final class LeastWork {
     private final Hindrances hindrances;
     private final Set<Clause> clauses = new LinkedHashSet<>();
     private final BitSet free = new BitSet();
+    /** Items that some clause asks for. */
+    private final BitSet askedFor = new BitSet();
     private final BitSet goal;
     private int rounds;
 
@@ -54,7 +56,14 @@ public final class LeastWork {
                 .filter(item -> item >= items.joints && items.weight[item] == 0)
                 .forEach(free::set);
         BitSet none = new BitSet();
-        goal.stream().forEach(joint -> clauses.add(Clause.ifThen(none, single(joint))));
+        goal.stream().forEach(joint -> learnt(Clause.ifThen(none, single(joint))));
+    }
+
+    private void learnt(Clause clause) {
+        clauses.add(clause);
+        for (int item : clause.oneOf()) {
+            askedFor.set(item);
+        }
     }
 
     private BitSet usable() {
@@ -95,6 +104,16 @@ public final class LeastWork {
                 return choice(chosen, in, cover.weight());
             }
         }
+    }
+
+    /**
+     * The same for a joint put into a kind of choice whose least rank is known: one that no clause asks for adds all of
+     * its weight.
+     */
+    public boolean mayBeBelow(Within withJoint, int joint, long leastRank, long limit) {
+        return askedFor.get(joint)
+                ? mayBeBelow(withJoint, limit)
+                : leastRank + items.weight[joint] < limit && mayBeBelow(withJoint, limit);
     }
 
     /** Whether what is known so far leaves room for a choice of the given kind below the limit. */
@@ -152,7 +171,7 @@ public final class LeastWork {
         for (int joint = stuck.nextSetBit(0); joint >= 0; joint = stuck.nextSetBit(joint + 1)) {
             for (BitSet needed : hindrances.of(joint, chosen, open)) {
                 if (!needed.intersects(chosen)) {
-                    clauses.add(Clause.ifThen(single(joint), needed));
+                    learnt(Clause.ifThen(single(joint), needed));
                 }
             }
         }
@@ -164,7 +183,7 @@ public final class LeastWork {
         long[] worth = landmarks.freshWorth();
         while (!Landmarks.contains(opening.opened(allowed, new BitSet(), planned), wanted)) {
             BitSet missing = landmarks.missing(allowed, planned, wanted, out, worth);
-            clauses.add(Clause.oneOf(missing));
+            learnt(Clause.oneOf(missing));
             BitSet usable = (BitSet) missing.clone();
             usable.andNot(out);
             if (usable.isEmpty()) {
@@ -181,7 +200,7 @@ public final class LeastWork {
         BitSet missing = landmarks.missing(chosen, planned, stuck, out, landmarks.freshWorth());
         BitSet given = (BitSet) stuck.clone();
         given.or(planned);
-        clauses.add(Clause.ifThen(given, missing));
+        learnt(Clause.ifThen(given, missing));
     }
 
     /** If joints are opened that come ahead of others and cannot, something else is needed. */
@@ -209,7 +228,7 @@ public final class LeastWork {
         ties.rebuild(joints);
         for (int part = 1; part < items.parts; part++) {
             if (!chosen.get(items.handling(part)) && !ties.heldToBody(part)) {
-                clauses.add(Clause.ifThen(cut(ties, part, joints), single(items.handling(part))));
+                learnt(Clause.ifThen(cut(ties, part, joints), single(items.handling(part))));
             }
         }
     }

@@ -49,6 +49,18 @@ final class ClosingOrder {
         return graph;
     }
 
+    /** Tasks that put road wheels on. */
+    BitSet wheels() {
+        BitSet wheels = new BitSet();
+        for (int joint : openedAll) {
+            if (job.holdsWheel(job.joint(joint)) && Job.heightOf(job.joint(joint)) != Height.ON_WHEELS) {
+                wheels.set(at(start, joint));
+                wheels.set(at(runDown, joint));
+            }
+        }
+        return wheels;
+    }
+
     private void addTasks(Joint joint) {
         int index = joint.index();
         Height own = Job.heightOf(joint);

@@ -25,13 +25,15 @@ final class HeightPlan {
     private final BitSet beforeWheels;
 
     /**
+     * @param wheels tasks that put the wheels on, without which the car cannot stand on them
      * @param strict whether weight waits for what can be made ready before it
      */
-    HeightPlan(TaskGraph graph, boolean strict) {
+    HeightPlan(TaskGraph graph, BitSet wheels, boolean strict) {
         this.graph = graph;
         this.strict = strict;
         this.beforeRideHeight = notWaitingFor(LOADED);
         this.beforeWheels = notWaitingFor(List.of(Height.ON_WHEELS));
+        beforeWheels.or(wheels);
     }
 
     private BitSet notWaitingFor(List<Height> heights) {

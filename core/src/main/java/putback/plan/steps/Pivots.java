@@ -14,14 +14,16 @@ import putback.sheet.Joint;
 final class Pivots {
     private final Network network;
     private final Assembly assembly;
+    private final BitSet uprightWhenWhole;
 
     Pivots(Network network) {
         this.network = network;
         this.assembly = network.assembly();
+        this.uprightWhenWhole = stiff(0, new BitSet());
     }
 
     /**
-     * Groups that are still held to the car, but by pivots only, since a joint that held them upright is open. What hung
+     * Groups that are still held to the car, but by pivots only, since a joint that held them upright is open. What turned
      * on its pivots from the start, a link or an arm, is not meant.
      */
     List<BitSet> flopping(BitSet open) {
@@ -35,7 +37,7 @@ final class Pivots {
             }
             BitSet group = stiff(part, open);
             seen.or(group);
-            if (!group.get(0) && hasLostHold(group, open, ties)) {
+            if (!group.get(0) && (uprightWhenWhole.intersects(group) || hasLostHold(group, open, ties))) {
                 groups.add(group);
             }
         }

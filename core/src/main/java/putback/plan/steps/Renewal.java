@@ -56,7 +56,7 @@ public final class Renewal {
     }
 
     private static boolean isWider(Unit other, Unit unit) {
-        if (other == unit || !other.parts().containsAll(unit.parts())) {
+        if (other.index() == unit.index() || !other.parts().containsAll(unit.parts())) {
             return false;
         }
         return other.parts().size() > unit.parts().size() || other.index() < unit.index();

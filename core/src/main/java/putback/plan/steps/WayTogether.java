@@ -70,14 +70,14 @@ final class WayTogether {
     }
 
     private HeightPlan.Found heights(ClosingOrder order) {
-        HeightPlan.Found found = new HeightPlan(order.graph(), true).from(log.height());
+        HeightPlan.Found found = new HeightPlan(order.graph(), order.wheels(), true).from(log.height());
         while (!found.complete() && order.relent(found.done())) {
-            found = new HeightPlan(order.graph(), true).from(log.height());
+            found = new HeightPlan(order.graph(), order.wheels(), true).from(log.height());
         }
         if (!found.complete()) {
             log.warn("Weight comes on the wheels before " + Words.list(missing(order.graph(), found.done()))
                     + ": look at the heights in the sheet.");
-            found = new HeightPlan(order.graph(), false).from(log.height());
+            found = new HeightPlan(order.graph(), order.wheels(), false).from(log.height());
         }
         return found;
     }
@@ -230,8 +230,8 @@ final class WayTogether {
             log.add(Draft.with(
                             Act.JACK_UP,
                             part,
-                            "Raise " + Words.the(part) + " on its " + letting.aid() + " until " + Words.of(joint)
-                                    + " lines up.")
+                            "Raise " + Words.the(part) + " on its " + letting.aid() + ", ready for " + Words.of(joint)
+                                    + ".")
                     .aid(letting.aid()));
         }
         boolean newSpring = Job.isCompressor(letting) && job.renewal.renews(part.index());
