@@ -1,9 +1,12 @@
 package putback.plan;
 
+import java.util.ArrayList;
 import java.util.List;
+import putback.plan.order.Attributes;
 import putback.plan.order.Course;
 import putback.plan.order.CourseSearch;
 import putback.plan.order.Courses;
+import putback.plan.order.Move;
 import putback.plan.selection.Deadlock;
 import putback.plan.selection.Wanted;
 import putback.plan.steps.RoundTrip;
@@ -11,6 +14,7 @@ import putback.plan.steps.Step;
 import putback.plan.steps.StepBuilder;
 import putback.quantity.Minutes;
 import putback.sheet.Assembly;
+import putback.sheet.Joint;
 
 /** Plans the round trip with the least work and set-up on the way apart. */
 public final class Planner {
@@ -26,24 +30,37 @@ public final class Planner {
     }
 
     private static Plan plan(Assembly assembly, Wanted wanted, Course course) {
-        Reasons reasons = Reasons.of(assembly, wanted, course.moves());
-        RoundTrip trip = StepBuilder.build(assembly, wanted, course.selection(), course.moves())
-                .withWhy(step -> reasons.chain(step, course.moves()));
+        RoundTrip plain = StepBuilder.build(assembly, wanted, course.selection(), course.moves());
+        Reasons reasons = Reasons.of(assembly, wanted, plain.moves());
+        RoundTrip trip = plain.withWhy(step -> reasons.chain(step, plain.moves()));
         List<Step> steps = trip.steps();
+        Minutes sequence = sequenceSetup(assembly, trip.moves());
+        Minutes objective = course.selection().work().plus(sequence);
         Minutes setup = steps.stream().map(Step::setup).reduce(Minutes.ZERO, Minutes::plus);
         return new Plan(
                 assembly,
                 wanted,
                 course.selection(),
-                course.moves(),
+                trip.moves(),
                 setup,
-                course.setup(),
-                new Proof(course.proven(), course.bound()),
+                sequence,
+                new Proof(course.bound().compareTo(objective) >= 0, course.bound()),
                 steps,
                 ToolList.of(steps),
                 PartList.of(assembly, wanted, course.selection()),
                 Advice.of(assembly, wanted, course.selection()),
                 trip.warnings());
+    }
+
+    /** A joint that has to be reached on wheels may have been brought forward, so the order is reckoned anew. */
+    private static Minutes sequenceSetup(Assembly assembly, List<Move> moves) {
+        List<Joint> order = new ArrayList<>();
+        for (Move move : moves) {
+            if (move instanceof Move.Open open) {
+                order.add(assembly.joints().get(open.joint()));
+            }
+        }
+        return new Minutes(Attributes.setup(order, assembly.sheet().setups()));
     }
 
     private static Planned locked(Assembly assembly, Deadlock deadlock) {

@@ -46,8 +46,12 @@ final class PlanCommand implements Command {
     public int run(Arguments arguments, Terminal terminal) throws UsageFault {
         Renewing renewing = Renewing.of(NAME, arguments);
         int why = number(arguments, "--why", 1, Integer.MAX_VALUE);
-        boolean reckons = number(arguments, "--rust", 0, GRADES) > 0 | number(arguments, "--hands", 1, MOST_HANDS) > 1;
+        int rust = number(arguments, "--rust", 0, GRADES);
+        int hands = number(arguments, "--hands", 1, MOST_HANDS);
         oneOf(arguments, "--json", "--pdf", "--svg", "--why");
+        if (arguments.value("--svg").orElse("x").isEmpty()) {
+            throw Renewing.fault(NAME, "--svg FILE: the name of the file is empty");
+        }
         if (arguments.has("--pdf")) {
             throw new UsageFault("putback plan: --pdf is not there yet; --svg FILE draws the ladder to print");
         }
@@ -61,7 +65,7 @@ final class PlanCommand implements Command {
             terminal.err().println("putback: " + sheet.name() + ": " + locked.sentence());
             return Exit.NO_SOUND_ANSWER;
         }
-        if (reckons) {
+        if (rust > 0 || hands > 1) {
             terminal.err()
                     .println("putback: rust and further hands are not reckoned yet: the minutes are for clean fasteners"
                             + " and one pair of hands");
@@ -111,7 +115,7 @@ final class PlanCommand implements Command {
         }
     }
 
-    /** The number given with an option; the one below the lowest when it is not given. */
+    /** The number that goes with an option; the one below the lowest when it is not given. */
     private static int number(Arguments arguments, String name, int lowest, int highest) throws UsageFault {
         String given = arguments.value(name).orElse(null);
         if (given == null) {

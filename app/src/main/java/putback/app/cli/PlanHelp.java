@@ -11,8 +11,7 @@ final class PlanHelp {
     /** With the table of minutes that are assumed where a sheet gives none. */
     static String text() {
         StringBuilder text = new StringBuilder(1500);
-        text.append(
-                """
+        text.append("""
                 SHEET is a file or the id of a stock sheet. In a sheet with sides a plain name means both unless --side says
                 which; left.strut is one of them.
 
@@ -28,8 +27,13 @@ final class PlanHelp {
         for (JointKind kind : JointKind.values()) {
             String open = kind.defaultOpen().decimal().toPlainString();
             String close = kind.defaultClose().decimal().toPlainString();
-            text.append("  ").append(kind.word()).append(" ".repeat(COLUMN - kind.word().length()));
-            text.append(open).append(" ".repeat(COLUMN - 5 - open.length())).append(close).append('\n');
+            text.append("  ")
+                    .append(kind.word())
+                    .append(" ".repeat(COLUMN - kind.word().length()));
+            text.append(open)
+                    .append(" ".repeat(COLUMN - 5 - open.length()))
+                    .append(close)
+                    .append('\n');
         }
         return text.toString();
     }

@@ -13,7 +13,8 @@ import putback.sheet.Side;
 final class Renewing {
     static final Option RENEW =
             Option.values("--renew", "PART-or-UNIT[,...]", "what is renewed, as the sheet calls it: strut, left.strut");
-    static final Option SIDE = Option.value("--side", "left|right|both", "which side a plain name means; both if not said");
+    static final Option SIDE =
+            Option.value("--side", "left|right|both", "which side a plain name means; both if not said");
 
     private final List<String> names;
     private final Set<Side> sides;

@@ -130,7 +130,10 @@ public final class PlanJson {
         json.key("angleDeg").number(angle);
         json.key("torqueSource").value(fastener == null || torque == null ? null : fastener.source());
         json.key("condition")
-                .value(fastener == null || torque == null ? null : fastener.condition().word());
+                .value(
+                        fastener == null || torque == null
+                                ? null
+                                : fastener.condition().word());
     }
 
     private void tools() {

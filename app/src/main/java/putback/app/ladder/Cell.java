@@ -1,5 +1,6 @@
 package putback.app.ladder;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import putback.quantity.Minutes;
@@ -51,6 +52,23 @@ record Cell(
 
     Cell {
         leaving = List.copyOf(leaving);
+    }
+
+    /** The same as another kind and with other minutes. */
+    Cell as(Kind other, Minutes others) {
+        return new Cell(other, step, joint, fastener, text, tool, others, station, side, height, depth, leaving);
+    }
+
+    /** The same with the tool that it is tightened with. */
+    Cell turnedWith(String other) {
+        return new Cell(kind, step, joint, fastener, text, other, minutes, station, side, height, depth, leaving);
+    }
+
+    /** The same with one thing more that leaves. */
+    Cell alsoLeaving(String name) {
+        List<String> longer = new ArrayList<>(leaving);
+        longer.add(name);
+        return new Cell(kind, step, joint, fastener, text, tool, minutes, station, side, height, depth, longer);
     }
 
     /** Whether the rung of its joint ends here. */

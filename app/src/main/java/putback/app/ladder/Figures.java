@@ -65,7 +65,9 @@ public final class Figures {
 
     /** Whether a figure is given and nobody says where it came from. */
     public static boolean unsourced(Fastener fastener) {
-        return fastener.source() == null && !firstUnit(fastener).isEmpty() && !secondUnit(fastener).isEmpty();
+        return fastener.source() == null
+                && !firstUnit(fastener).isEmpty()
+                && !secondUnit(fastener).isEmpty();
     }
 
     /** What is done to the car to bring it to a height, such as {@code Lower onto its wheels}. */

@@ -92,7 +92,11 @@ final class LadderStyle {
         to.append(variables ? LIGHT[colour] : PRINT[colour]);
         if (variables) {
             int property = Math.max(RULES.lastIndexOf('{', at), RULES.lastIndexOf(';', at)) + 1;
-            to.append(';').append(RULES, property, at).append("var(--pb-").append(NAMES[colour]).append(')');
+            to.append(';')
+                    .append(RULES, property, at)
+                    .append("var(--pb-")
+                    .append(NAMES[colour])
+                    .append(')');
         }
         return NAMES[colour].length();
     }

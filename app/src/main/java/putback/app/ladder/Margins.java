@@ -79,19 +79,19 @@ final class Margins {
             List<String> lines = Measure.wrap(label, columns.smallSize, columns.labelWidth, 2);
             double y = middle + 4.5 - (lines.size() - 1) * columns.smallLine / 2;
             for (String line : lines) {
-                pen.text("pb-small pb-label", x - inward * 9, y, inward > 0 ? Anchor.END : Anchor.START, line);
+                pen.text("pb-small pb-quiet", x - inward * 9, y, inward > 0 ? Anchor.END : Anchor.START, line);
                 y += columns.smallLine;
             }
         } else {
-            upward(label, bracket.station().word(), x - 4.5, middle, room);
+            upward(label, bracket.station().word(), x - 4, middle, room);
         }
     }
 
     private void upward(String label, String shorter, double x, double middle, double room) {
         if (Measure.width(label, columns.smallSize) <= room) {
-            pen.upward("pb-small pb-label", x, middle, label);
+            pen.upward("pb-small pb-quiet", x, middle, label);
         } else if (Measure.width(shorter, columns.smallSize) <= room) {
-            pen.upward("pb-small pb-label", x, middle, shorter);
+            pen.upward("pb-small pb-quiet", x, middle, shorter);
         }
     }
 

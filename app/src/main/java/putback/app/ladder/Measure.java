@@ -19,6 +19,9 @@ final class Measure {
 
     private static final String ELLIPSIS = "\u2026";
 
+    /** A space at which a line is broken only where there is no other. */
+    static final char FIXED_SPACE = '\u00a0';
+
     private Measure() {}
 
     /** Width of the text in px at a size in px. */
@@ -49,7 +52,8 @@ final class Measure {
         while (!rest.isEmpty() && wrapped.size() < lines - 1 && width(rest, size) > width) {
             int cut = cut(rest, size, width);
             wrapped.add(rest.substring(0, cut).strip());
-            rest = rest.substring(cut).strip();
+            rest = rest.substring(rest.charAt(cut) == FIXED_SPACE ? cut + 1 : cut)
+                    .strip();
         }
         if (!rest.isEmpty()) {
             wrapped.add(shorten(rest, size, width));
@@ -68,10 +72,10 @@ final class Measure {
 
     private static int cut(String text, double size, double width) {
         int fits = fitting(text, size, width);
-        for (int i = Math.min(fits, text.length() - 1); i > 0; i--) {
-            if (text.charAt(i) == ' ') {
-                return i;
-            }
+        int space = text.lastIndexOf(' ', fits);
+        int fixed = space > 0 ? space : text.lastIndexOf(FIXED_SPACE, fits);
+        if (fixed > 0 && fixed < text.length()) {
+            return fixed;
         }
         return Math.max(fits, Character.charCount(text.codePointAt(0)));
     }

@@ -87,6 +87,9 @@ final class Pen {
 
     /** Text that starts, ends or is centred at x; kind names its size and face. */
     void text(String kind, double x, double y, Anchor anchor, String text) {
+        if (text.isEmpty()) {
+            return;
+        }
         raw("<text class=\"").raw(kind).raw(anchor.suffix).raw("\"");
         attribute("x", x).attribute("y", y).raw(">");
         escape(out, text);

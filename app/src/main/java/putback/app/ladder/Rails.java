@@ -5,6 +5,8 @@ import java.util.Collections;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import putback.plan.Plan;
+import putback.plan.selection.Target;
+import putback.plan.selection.Wanted;
 import putback.plan.steps.Act;
 import putback.plan.steps.Phase;
 import putback.plan.steps.Step;
@@ -16,16 +18,18 @@ import putback.sheet.Part;
 /** Reads the steps of a plan onto the two rails, both from the top down. */
 final class Rails {
     private final Depths depths;
+    private final Wanted wanted;
     private final List<Cell> left = new ArrayList<>();
     private final List<Cell> right = new ArrayList<>();
     private final List<AidSpan> aids = new ArrayList<>();
 
-    private Rails(Depths depths) {
+    private Rails(Depths depths, Wanted wanted) {
         this.depths = depths;
+        this.wanted = wanted;
     }
 
     static Rails of(Plan plan) {
-        Rails rails = new Rails(Depths.of(plan));
+        Rails rails = new Rails(Depths.of(plan), plan.wanted());
         for (Step step : plan.steps()) {
             rails.read(step);
         }
@@ -81,28 +85,34 @@ final class Rails {
         }
         for (int i = left.size() - 1; i >= 0; i--) {
             if (left.get(i).kind() == Cell.Kind.JOINT) {
-                left.set(i, leaving(left.get(i), part.name()));
+                left.set(i, left.get(i).alsoLeaving(group(part, step.with())));
                 return;
             }
         }
     }
 
-    private static Cell leaving(Cell cell, String name) {
-        List<String> longer = new ArrayList<>(cell.leaving());
-        longer.add(name);
-        return new Cell(
-                cell.kind(),
-                cell.step(),
-                cell.joint(),
-                cell.fastener(),
-                cell.text(),
-                cell.tool(),
-                cell.minutes(),
-                cell.station(),
-                cell.side(),
-                cell.height(),
-                cell.depth(),
-                longer);
+    /** The unit that leaves in one piece, or the part with what is on it. */
+    private String group(Part part, List<Part> others) {
+        List<Integer> rest = new ArrayList<>(others.stream().map(Part::index).toList());
+        rest.add(part.index());
+        String name = part.name();
+        for (Target target : wanted.targets()) {
+            if (target instanceof Target.OfUnit of && rest.containsAll(of.unit().parts())) {
+                name = of.name();
+                rest.removeAll(of.unit().parts());
+            }
+        }
+        rest.remove((Integer) part.index());
+        String comma = " with ";
+        StringBuilder names = new StringBuilder(name);
+        for (Part other : others) {
+            if (rest.contains(other.index())) {
+                names.append(comma)
+                        .append(low(other.side() == part.side() ? other.entry().name() : other.name()));
+                comma = ", ";
+            }
+        }
+        return names.toString();
     }
 
     private void aside(Step step) {
@@ -138,8 +148,9 @@ final class Rails {
             }
             if (cell.height() == step.height() || step.act() == Act.RUN_DOWN) {
                 grow(right, i, step.minutes());
+                right.set(i, right.get(i).turnedWith(tool(step)));
             } else {
-                right.set(i, as(cell, Cell.Kind.STARTED, cell.minutes()));
+                right.set(i, cell.as(Cell.Kind.STARTED, cell.minutes()));
                 add(step, Cell.Kind.TIGHTENED, jointName(step));
             }
             return;
@@ -149,23 +160,7 @@ final class Rails {
 
     private static void grow(List<Cell> cells, int at, Minutes more) {
         Cell cell = cells.get(at);
-        cells.set(at, as(cell, cell.kind(), cell.minutes().plus(more)));
-    }
-
-    private static Cell as(Cell cell, Cell.Kind kind, Minutes minutes) {
-        return new Cell(
-                kind,
-                cell.step(),
-                cell.joint(),
-                cell.fastener(),
-                cell.text(),
-                cell.tool(),
-                minutes,
-                cell.station(),
-                cell.side(),
-                cell.height(),
-                cell.depth(),
-                cell.leaving());
+        cells.set(at, cell.as(cell.kind(), cell.minutes().plus(more)));
     }
 
     private void add(Step step, Cell.Kind kind, String text) {
@@ -197,7 +192,11 @@ final class Rails {
 
     /** A figure stays with its unit when the line is broken. */
     private static String together(String text) {
-        return text.replace(" mm", "\u00a0mm");
+        int hold = text.indexOf(", hold ");
+        String fixed = text.replace(" mm", Measure.FIXED_SPACE + "mm");
+        return hold < 0
+                ? fixed
+                : fixed.substring(0, hold + 1) + " " + fixed.substring(hold + 2).replace(' ', Measure.FIXED_SPACE);
     }
 
     private static String jointName(Step step) {
@@ -222,6 +221,12 @@ final class Rails {
     private static String aid(Step step) {
         @Nullable String aid = step.aid();
         return aid == null ? "" : aid;
+    }
+
+    /** A name inside a line: {@code ABS lead} keeps its capitals. */
+    private static String low(String name) {
+        boolean plain = name.length() > 1 && Character.isLowerCase(name.charAt(1));
+        return plain ? Character.toLowerCase(name.charAt(0)) + name.substring(1) : name;
     }
 
     private static String capital(String text) {

@@ -19,9 +19,8 @@ final class Headline {
         List<String> names = new ArrayList<>();
         for (Target target : plan.wanted().targets()) {
             String name = target.name();
-            int other = name.endsWith(RIGHT)
-                    ? names.indexOf(name.substring(0, name.length() - RIGHT.length()) + LEFT)
-                    : -1;
+            int other =
+                    name.endsWith(RIGHT) ? names.indexOf(name.substring(0, name.length() - RIGHT.length()) + LEFT) : -1;
             if (other >= 0) {
                 names.set(other, names.get(other) + " and right");
             } else {

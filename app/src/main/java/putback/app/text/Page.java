@@ -42,7 +42,8 @@ final class Page {
     Page heading(String word, String figures) {
         paint(Ink.STRONG, word);
         if (!figures.isEmpty()) {
-            text.append(" ".repeat(screen.width() - word.length() - figures.length())).append(figures);
+            text.append(" ".repeat(screen.width() - word.length() - figures.length()))
+                    .append(figures);
         }
         return gap();
     }
@@ -91,13 +92,14 @@ final class Page {
     Page row(String rail, String on, String number, Ink ink, String words, String figure) {
         int indent = Letters.width(shown(rail)) + Letters.width(shown(number));
         boolean first = true;
-        for (String line : wrap(words, screen.width() - indent - FIGURES - 1)) {
+        for (String line : wrap(words, screen.width() - indent - Math.max(FIGURES, figure.length()) - 1)) {
             paint(Ink.LINE, first ? rail : on);
             paint(ink, first ? number : " ".repeat(Letters.width(shown(number))));
             paint(Ink.PLAIN, line);
             if (first && !figure.isEmpty()) {
                 int used = indent + Letters.width(line);
-                text.append(" ".repeat(Math.max(1, screen.width() - used - figure.length()))).append(figure);
+                text.append(" ".repeat(Math.max(1, screen.width() - used - figure.length())))
+                        .append(figure);
             }
             text.append('\n');
             first = false;
@@ -159,7 +161,8 @@ final class Page {
         char before = all.charAt(space - 1);
         boolean figure = before >= '0' && before <= '9';
         boolean size = all.startsWith("mm", space - 2);
-        boolean joined = figure && startsAny(all, space + 1, UNITS) || (figure || size) && startsAny(all, space + 1, TOOLS);
+        boolean joined =
+                figure && startsAny(all, space + 1, UNITS) || (figure || size) && startsAny(all, space + 1, TOOLS);
         return joined && all.lastIndexOf(' ', space - 1) > from;
     }
 

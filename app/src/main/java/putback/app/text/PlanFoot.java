@@ -10,6 +10,8 @@ import putback.plan.ToolUse;
 
 /** Below the ladder: what to have ready, how long it takes, what else to think of. */
 final class PlanFoot {
+    private static final int WIDEST_TOOL = 24;
+
     private final Plan plan;
     private final Page page;
 
@@ -35,17 +37,25 @@ final class PlanFoot {
         for (ToolUse tool : plan.tools()) {
             widest = Math.max(widest, Letters.width(tool.tool()));
         }
-        widest = Math.min(widest, 28);
+        widest = Math.min(widest, WIDEST_TOOL);
         for (ToolUse tool : plan.tools()) {
-            StringBuilder steps = new StringBuilder(tool.steps().size() == 1 ? "step " : "steps ");
-            String comma = "";
-            for (int step : tool.steps()) {
-                steps.append(comma).append(step);
-                comma = ", ";
+            int room = widest - Letters.width(tool.tool());
+            if (room < 0) {
+                page.words(Ink.PLAIN, "  ", tool.tool());
             }
-            String lead = "  " + tool.tool() + " ".repeat(Math.max(0, widest - Letters.width(tool.tool()))) + "  ";
-            page.words(Ink.PLAIN, lead, steps.toString());
+            String lead = room < 0 ? " ".repeat(widest) : tool.tool() + " ".repeat(room);
+            page.words(Ink.PLAIN, "  " + lead + "  ", steps(tool));
         }
+    }
+
+    private static String steps(ToolUse tool) {
+        StringBuilder steps = new StringBuilder(tool.steps().size() == 1 ? "step " : "steps ");
+        String comma = "";
+        for (int step : tool.steps()) {
+            steps.append(comma).append(step);
+            comma = ", ";
+        }
+        return steps.toString();
     }
 
     private void parts() {
@@ -73,7 +83,13 @@ final class PlanFoot {
 
     private void minutes() {
         page.gap().heading("MINUTES", "min");
-        page.row("  ", "  ", "", Ink.PLAIN, "Work", Figures.minutes(plan.selection().work()));
+        page.row(
+                "  ",
+                "  ",
+                "",
+                Ink.PLAIN,
+                "Work",
+                Figures.minutes(plan.selection().work()));
         page.row("  ", "  ", "", Ink.PLAIN, "Set-up", Figures.minutes(plan.setup()));
         page.row("  ", "  ", "", Ink.PLAIN, "Total", Figures.minutes(plan.total()));
         String objective = Figures.minutes(plan.objective());

@@ -42,8 +42,7 @@ public final class PlanText {
         section("RENEW", " ", renew, together);
         section("TOGETHER", "│", together, after);
         section("AFTERWARDS", " ", after, steps.size());
-        page.gap().words(
-                Ink.FAINT, "○ open  ◌ broken loose  ◐ on its thread  ● closed or tight    min with set-up");
+        page.gap().words(Ink.FAINT, "○ open  ◌ broken loose  ◐ on its thread  ● closed or tight    min with set-up");
         new PlanFoot(plan, page).write();
         return page.toString();
     }
@@ -92,7 +91,8 @@ public final class PlanText {
                 height(lines);
             } else {
                 place(lines.first(), rail);
-                page.row("  " + lines.mark(rail), "  " + rail, number(lines), Ink.FAINT, lines.words(), lines.minutes());
+                page.row(
+                        "  " + lines.mark(rail), "  " + rail, number(lines), Ink.FAINT, lines.words(), lines.minutes());
             }
             below(lines, rail);
             at += lines.count();

@@ -2,6 +2,7 @@ package putback.app.text;
 
 import java.io.File;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -35,14 +36,16 @@ public record Screen(int width, boolean colour, boolean ascii) {
     static Screen of(Map<String, String> environment, boolean terminal, String size) {
         String columns = environment.getOrDefault("COLUMNS", size.substring(size.indexOf(' ') + 1));
         String kind = environment.getOrDefault("TERM", "dumb");
-        boolean colour =
-                terminal && !kind.equals("dumb") && environment.getOrDefault("NO_COLOR", "").isEmpty();
+        boolean colour = terminal
+                && !kind.equals("dumb")
+                && environment.getOrDefault("NO_COLOR", "").isEmpty();
         return new Screen(terminal ? width(columns) : DEFAULT_WIDTH, colour, isAscii(environment));
     }
 
     private static int width(String columns) {
         try {
-            return Math.max(NARROWEST, Math.min(WIDEST, Integer.parseInt(columns.strip())));
+            int said = Integer.parseInt(columns.strip());
+            return said <= 0 ? DEFAULT_WIDTH : Math.max(NARROWEST, Math.min(WIDEST, said));
         } catch (NumberFormatException unknown) {
             return DEFAULT_WIDTH;
         }
@@ -59,13 +62,25 @@ public record Screen(int width, boolean colour, boolean ascii) {
         return false;
     }
 
-    /** Java's own answer also asks whether the input is a terminal, so the system is asked first where it tells. */
+    /** Java's own answer is about input and output at once, so the system is asked: first where that costs nothing. */
     private static boolean isTerminal() {
         try {
             String output = Files.readSymbolicLink(Path.of("/proc/self/fd/1")).toString();
             return output.startsWith("/dev/pts/") || output.startsWith("/dev/tty") || output.equals("/dev/console");
         } catch (IOException | UnsupportedOperationException notTold) {
-            return System.console() != null;
+            return asked();
+        }
+    }
+
+    private static boolean asked() {
+        try {
+            ProcessBuilder test = new ProcessBuilder("test", "-t", "1").redirectOutput(ProcessBuilder.Redirect.INHERIT);
+            return test.start().waitFor() == 0;
+        } catch (IOException noSuchCommand) {
+            return false;
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+            return false;
         }
     }
 
@@ -75,7 +90,7 @@ public record Screen(int width, boolean colour, boolean ascii) {
                     .redirectInput(new File("/dev/tty"))
                     .redirectError(ProcessBuilder.Redirect.DISCARD)
                     .start();
-            return new String(asking.getInputStream().readAllBytes(), java.nio.charset.StandardCharsets.US_ASCII).strip();
+            return new String(asking.getInputStream().readAllBytes(), StandardCharsets.US_ASCII).strip();
         } catch (IOException noAnswer) {
             return "";
         }

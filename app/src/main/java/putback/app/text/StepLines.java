@@ -28,8 +28,11 @@ final class StepLines {
     }
 
     private static boolean goesOn(Step step, Step next) {
-        return step.joint() != null
-                && step.joint() == next.joint()
+        Joint joint = step.joint();
+        Joint other = next.joint();
+        return joint != null
+                && other != null
+                && joint.index() == other.index()
                 && (step.act() == Act.START || step.act() == Act.RUN_DOWN)
                 && (next.act() == Act.RUN_DOWN || next.act() == Act.TIGHTEN);
     }
@@ -75,7 +78,9 @@ final class StepLines {
             words.append(i == 0 ? "" : " ").append(tightenedNext ? untilItTouches(text) : text);
         }
         String tools = tools(words.toString());
-        return tools.isEmpty() ? words.toString() : words.append(" [").append(tools).append(']').toString();
+        return tools.isEmpty()
+                ? words.toString()
+                : words.append(" [").append(tools).append(']').toString();
     }
 
     /** Without what is said about a later tightening, since that is said in the same breath. */

@@ -62,7 +62,7 @@ public final class Demand {
     }
 
     private static boolean isWider(Unit other, Unit unit) {
-        if (other == unit || !other.parts().containsAll(unit.parts())) {
+        if (other.index() == unit.index() || !other.parts().containsAll(unit.parts())) {
             return false;
         }
         boolean same = unit.parts().containsAll(other.parts());

@@ -40,6 +40,7 @@ public final class LeastWork {
     private final BitSet free = new BitSet();
     /** Items that some clause asks for. */
     private final BitSet askedFor = new BitSet();
+
     private final BitSet goal;
     private int rounds;
 

@@ -88,6 +88,7 @@ final class AccessCheck extends Check {
     void end() {
         complain(moves.hasNext(), "not all moves are made");
         complain(!scene.open.isEmpty(), "joints are still open at the end: " + scene.open);
+        scene.plan.selection().off().forEach(scene.aside::clear);
         complain(!scene.aside.isEmpty(), "parts are still aside at the end: " + scene.aside);
     }
 }

@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import putback.plan.Plan;
+import putback.plan.order.Move;
 import putback.plan.steps.Act;
 import putback.plan.steps.Phase;
 import putback.plan.steps.Step;
@@ -43,6 +44,9 @@ final class Scene {
     final BitSet letDown = new BitSet();
     final BitSet renewed = new BitSet();
     final Fixing[] fixings;
+    /** How many moves of the plan have been made. */
+    private int made;
+
     Height height = Height.ON_WHEELS;
 
     private @Nullable Bonds bonds;
@@ -87,7 +91,8 @@ final class Scene {
     boolean movesAside(Step step) {
         return step.act() == Act.ASIDE
                 && step.phase() == Phase.APART
-                && plan.selection().aside().contains(part(step))
+                && made < plan.moves().size()
+                && plan.moves().get(made).equals(new Move.MoveAside(part(step)))
                 && !aside.get(part(step))
                 && rules.canGoAside(part(step), open);
     }
@@ -118,6 +123,7 @@ final class Scene {
             case UNDO -> {
                 fixings[joint(step)] = Fixing.OPEN;
                 open.set(joint(step));
+                made++;
             }
             case START -> {
                 fixings[joint(step)] = Fixing.STARTED;
@@ -129,11 +135,18 @@ final class Scene {
             case SUPPORT -> hold(step, true);
             case ASIDE -> moveAside(step);
             case RELEASE -> release(step);
-            case OFFER_UP -> group(step).forEach(aside::clear);
+            case OFFER_UP -> comeBack(step);
             case LET_DOWN -> letDown.set(part(step));
             case JACK_UP -> letDown.clear(part(step));
             case RENEW -> group(step).forEach(renewed::set);
             default -> {}
+        }
+    }
+
+    /** What comes from outside the car goes where it can, aside if need be; what is on the car goes back to its place. */
+    private void comeBack(Step step) {
+        if (!bonds().off(part(step))) {
+            group(step).forEach(aside::clear);
         }
     }
 
@@ -145,6 +158,7 @@ final class Scene {
     private void moveAside(Step step) {
         if (movesAside(step)) {
             aside.set(part(step));
+            made++;
         }
         if (step.aid() != null) {
             hold(step, false);
