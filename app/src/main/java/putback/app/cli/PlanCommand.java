@@ -28,7 +28,7 @@ final class PlanCommand implements Command {
     public Usage usage() {
         return new Usage(
                 NAME,
-                "Says what to open for a repair, in which order, and how it all goes together again.",
+                "Says what to open for a repair, in which order, and how it goes together again.",
                 List.of("SHEET"),
                 List.of(
                         Renewing.RENEW,
@@ -37,7 +37,7 @@ final class PlanCommand implements Command {
                         Option.value("--hands", "N", "how many people work on it, 1 to 9"),
                         Option.value("--why", "STEP", "why this step is there"),
                         Option.flag("--json", "for other programs"),
-                        Option.value("--pdf", "FILE", "on paper"),
+                        Option.value("--pdf", "FILE", "on paper; not there yet"),
                         Option.value("--svg", "FILE", "the ladder as a picture")),
                 PlanHelp.text());
     }

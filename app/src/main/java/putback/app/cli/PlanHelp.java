@@ -12,15 +12,18 @@ final class PlanHelp {
     static String text() {
         StringBuilder text = new StringBuilder(1500);
         text.append("""
-                SHEET is a file or the id of a stock sheet. In a sheet with sides a plain name means both unless --side says
-                which; left.strut is one of them.
+                SHEET is a file or the id of a stock sheet. In a sheet with sides a plain name
+                means both unless --side says which; left.strut is one of them.
 
-                --json, --svg and --why each replace the text; give one of them. Colour is left out where the
-                output is no terminal or NO_COLOR is set.
+                --json, --svg and --why each replace the text; give one of them. Colour is left
+                out where the output is no terminal or NO_COLOR is set.
+
+                Rust and hands change times only, never what is opened; they are not reckoned
+                yet, so minutes are for clean fasteners and one pair of hands.
 
                 Exit codes: 0 done, 2 wrong input, 3 there is no sound order, 1 anything else.
 
-                Minutes for one fastener where the sheet gives none (common practice, clean fasteners):
+                Minutes for one fastener where the sheet gives none (common practice):
 
                 """);
         text.append("  kind        open   close\n");

@@ -11,8 +11,7 @@ import putback.sheet.Side;
 
 /** The options that say what is to be renewed, the same for each command that plans. */
 final class Renewing {
-    static final Option RENEW =
-            Option.values("--renew", "PART-or-UNIT[,...]", "what is renewed, as the sheet calls it: strut, left.strut");
+    static final Option RENEW = Option.values("--renew", "PART-or-UNIT[,...]", "what is renewed: strut, left.strut");
     static final Option SIDE =
             Option.value("--side", "left|right|both", "which side a plain name means; both if not said");
 

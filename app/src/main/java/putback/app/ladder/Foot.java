@@ -117,7 +117,8 @@ final class Foot {
         double keyWidth = (columns.wide ? 800 : columns.width - 2 * edge) / keyColumns();
         int perColumn = (int) Math.ceil(key.size() / (double) keyColumns());
         for (int i = 0; i < key.size(); i++) {
-            double x = edge + (i / perColumn) * keyWidth;
+            int column = i / perColumn;
+            double x = edge + column * keyWidth;
             double y = top + 12 + KEY_LINE / 2 + (i % perColumn) * KEY_LINE;
             key.get(i).sign().at(pen, x + 20, y);
             pen.text("pb-small", x + 46, y + 4.5, Anchor.START, key.get(i).text());
@@ -134,7 +135,8 @@ final class Foot {
         int down = (int) Math.ceil(block.size() / (double) across);
         pen.rect("pb-frame", left, top, right - left, down * BLOCK_LINE);
         for (int i = 0; i < block.size(); i++) {
-            double x = left + (i / down) * width;
+            int column = i / down;
+            double x = left + column * width;
             double y = top + (i % down) * BLOCK_LINE;
             if (i % down > 0) {
                 pen.line("pb-rule", x, y, x + width, y);

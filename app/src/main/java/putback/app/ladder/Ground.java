@@ -23,10 +23,10 @@ final class Ground {
         Track area = new Track();
         Track edge = new Track();
         double reach = 0;
-        area.to(rail, rows.get(0).top());
+        point(area, edge, rail, rows.get(0).top());
         for (Placed row : rows) {
             double bank = left ? row.bankLeft() : row.bankRight();
-            if (bank != reach || row == rows.get(0)) {
+            if (bank != reach) {
                 point(area, edge, rail + inward * reach, row.top());
                 reach = bank;
                 point(area, edge, rail + inward * reach, row.top());

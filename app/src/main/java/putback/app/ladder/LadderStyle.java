@@ -8,40 +8,40 @@ final class LadderStyle {
     private static final String[] PRINT = {"#ffffff", "#1b3658", "#48607c", "#a9b7c6", "#b5761a", "#f9efdd"};
 
     private static final String RULES = """
-            .pb-ladder text{font-family:"Helvetica Neue",Helvetica,Arial,"Liberation Sans",sans-serif;\
-            font-variant-numeric:tabular-nums;fill:@ink}
-            .pb-ladder .pb-m{text-anchor:middle}
-            .pb-ladder .pb-e{text-anchor:end}
-            .pb-ladder .pb-quiet{fill:@soft}
-            .pb-ladder .pb-strong{font-weight:bold}
-            .pb-ladder .pb-unknown{fill:@ink;font-style:italic}
-            .pb-ladder .pb-label{fill:@soft;letter-spacing:.03em}
-            .pb-ground{fill:@paper}
-            .pb-line{fill:none;stroke:@ink;stroke-width:1.3;stroke-linejoin:round}
-            .pb-line.pb-on{fill:@paper}
-            .pb-bold{fill:none;stroke:@ink;stroke-width:2.4;stroke-linejoin:round;stroke-linecap:round}
-            .pb-hair{fill:none;stroke:@ink;stroke-width:.7}
-            .pb-rule{fill:none;stroke:@faint;stroke-width:1}
-            .pb-frame{fill:none;stroke:@ink;stroke-width:1}
-            .pb-face{stroke:@ink;stroke-width:2}
-            .pb-solid,.pb-dot{fill:@ink;stroke:@ink;stroke-width:1.3}
-            .pb-halo{stroke:@paper;stroke-width:1.5}
-            .pb-cut{stroke:@paper;stroke-width:1}
-            .pb-bare{fill:@paper}
-            .pb-dash{fill:none;stroke:@ink;stroke-width:1;stroke-dasharray:3 2.5}
-            .pb-aid{fill:none;stroke:@ink;stroke-width:1.2;stroke-dasharray:7 2 1.5 2}
-            .pb-datum{fill:none;stroke:@ink;stroke-width:.8;stroke-dasharray:10 2.5 2 2.5}
-            .pb-rail{fill:none;stroke:@ink;stroke-width:6.5}
-            .pb-core{fill:none;stroke:@paper;stroke-width:4}
-            .pb-ticks{fill:none;stroke:@ink;stroke-width:4;stroke-dasharray:1.2 3.4}
-            .pb-bar{fill:none;stroke:@ink;stroke-width:5}
-            .pb-slot{fill:none;stroke:@paper;stroke-width:2.6}
-            .pb-wire{fill:none;stroke:@ink;stroke-width:1.3}
-            .pb-under{fill:none;stroke:@paper;stroke-width:9}
-            .pb-plate{fill:@wash;stroke:@ochre;stroke-width:2.5}
-            .pb-arrow{fill:@ochre;stroke:none}
-            .pb-hatch{stroke:@soft;stroke-width:.8;stroke-opacity:.6}
-            """;
+        .pb-ladder text{font-family:"Helvetica Neue",Helvetica,Arial,"Liberation Sans",sans-serif;\
+        font-variant-numeric:tabular-nums;fill:@ink}
+        .pb-ladder .pb-m{text-anchor:middle}
+        .pb-ladder .pb-e{text-anchor:end}
+        .pb-ladder .pb-quiet{fill:@soft}
+        .pb-ladder .pb-strong{font-weight:bold}
+        .pb-ladder .pb-unknown{fill:@ink;font-style:italic}
+        .pb-ladder .pb-label{fill:@soft;letter-spacing:.03em}
+        .pb-ground{fill:@paper}
+        .pb-line{fill:none;stroke:@ink;stroke-width:1.3;stroke-linejoin:round}
+        .pb-line.pb-on{fill:@paper}
+        .pb-bold{fill:none;stroke:@ink;stroke-width:2.4;stroke-linejoin:round;stroke-linecap:round}
+        .pb-hair{fill:none;stroke:@ink;stroke-width:.7}
+        .pb-rule{fill:none;stroke:@faint;stroke-width:1}
+        .pb-frame{fill:none;stroke:@ink;stroke-width:1}
+        .pb-face{stroke:@ink;stroke-width:2}
+        .pb-solid,.pb-dot{fill:@ink;stroke:@ink;stroke-width:1.3}
+        .pb-halo{stroke:@paper;stroke-width:1.5}
+        .pb-cut{stroke:@paper;stroke-width:1}
+        .pb-bare{fill:@paper}
+        .pb-dash{fill:none;stroke:@ink;stroke-width:1;stroke-dasharray:3 2.5}
+        .pb-aid{fill:none;stroke:@ink;stroke-width:1.2;stroke-dasharray:7 2 1.5 2}
+        .pb-datum{fill:none;stroke:@ink;stroke-width:.8;stroke-dasharray:10 2.5 2 2.5}
+        .pb-rail{fill:none;stroke:@ink;stroke-width:6.5}
+        .pb-core{fill:none;stroke:@paper;stroke-width:4}
+        .pb-ticks{fill:none;stroke:@ink;stroke-width:4;stroke-dasharray:1.2 3.4}
+        .pb-bar{fill:none;stroke:@ink;stroke-width:5}
+        .pb-slot{fill:none;stroke:@paper;stroke-width:2.6}
+        .pb-wire{fill:none;stroke:@ink;stroke-width:1.3}
+        .pb-under{fill:none;stroke:@paper;stroke-width:9}
+        .pb-plate{fill:@wash;stroke:@ochre;stroke-width:2.5}
+        .pb-arrow{fill:@ochre;stroke:none}
+        .pb-hatch{stroke:@soft;stroke-width:.8;stroke-opacity:.6}
+        """;
 
     private LadderStyle() {}
 

@@ -39,7 +39,7 @@ public final class LadderSvg {
         double turn = plateTop + plate.height() + 12;
         Foot foot = new Foot(plan, columns, rails, deepest);
         double footTop = turn + (rails.aids().isEmpty() ? 12 : columns.lanes * columns.laneGap + 16);
-        open(footTop + foot.height() + (columns.wide ? 18 : 10));
+        open(rails, footTop + foot.height() + (columns.wide ? 18 : 10));
         heading.draw(pen);
         if (!placed.isEmpty()) {
             ladder(placed, rails, crossing, deepest, turn);
@@ -75,7 +75,7 @@ public final class LadderSvg {
         return "pb-hatch-" + size.word();
     }
 
-    private void open(double height) {
+    private void open(Rails rails, double height) {
         pen.raw("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"pb-ladder pb-")
                 .raw(size.word())
                 .raw("\"");
@@ -99,7 +99,7 @@ public final class LadderSvg {
         pen.raw("<desc id=\"pb-desc-")
                 .raw(size.word())
                 .raw("\">")
-                .escaped(description())
+                .escaped(description(rails))
                 .raw("</desc>\n");
         pen.raw("<style>\n")
                 .raw(LadderStyle.of(size, columns))
@@ -120,25 +120,23 @@ public final class LadderSvg {
     }
 
     /** What the picture shows, for those who do not see it. */
-    private String description() {
-        StringBuilder said = new StringBuilder(200);
-        said.append("Opened from the outside in: ");
-        String comma = "";
-        for (int index : order()) {
-            said.append(comma).append(plan.assembly().joints().get(index).name());
-            comma = "; ";
-        }
-        return said.append(". Renewed: ")
-                .append(targets())
-                .append(". Then closed again, the last opened first.")
-                .toString();
+    private String description(Rails rails) {
+        StringBuilder said = new StringBuilder(400);
+        said.append("Opened in this order: ");
+        names(said, rails.left(), 0, 1);
+        said.append(". Renewed: ").append(targets()).append(". Closed in this order: ");
+        names(said, rails.right(), rails.right().size() - 1, -1);
+        return said.append('.').toString();
     }
 
-    private List<Integer> order() {
-        return plan.moves().stream()
-                .filter(move -> move instanceof putback.plan.order.Move.Open)
-                .map(move -> ((putback.plan.order.Move.Open) move).joint())
-                .toList();
+    private static void names(StringBuilder to, List<Cell> cells, int from, int step) {
+        String between = "";
+        for (int i = from; i >= 0 && i < cells.size(); i += step) {
+            if (cells.get(i).rungEnd()) {
+                to.append(between).append(cells.get(i).text());
+                between = "; ";
+            }
+        }
     }
 
     private String targets() {

@@ -22,6 +22,8 @@ final class Measure {
     /** A space at which a line is broken only where there is no other. */
     static final char FIXED_SPACE = '\u00a0';
 
+    private static final String FIXED = Character.toString(FIXED_SPACE);
+
     private Measure() {}
 
     /** Width of the text in px at a size in px. */

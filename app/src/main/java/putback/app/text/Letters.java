@@ -11,7 +11,8 @@ final class Letters {
     static String shown(String text, boolean ascii) {
         boolean plain = true;
         for (int i = 0; i < text.length() && plain; i++) {
-            plain = text.charAt(i) >= ' ' && text.charAt(i) < 127;
+            char c = text.charAt(i);
+            plain = c >= ' ' && c < 127 || !ascii && isKnown(c);
         }
         if (plain) {
             return text;
@@ -29,6 +30,11 @@ final class Letters {
             }
         }
         return shown.toString();
+    }
+
+    /** Common letters and drawing signs, all of them harmless, so that most texts need not be written anew. */
+    private static boolean isKnown(char c) {
+        return c > 0xa0 && c < 0x300 && c != 0xad || c >= 0x2500 && c < 0x2600;
     }
 
     private static String spelled(int c) {

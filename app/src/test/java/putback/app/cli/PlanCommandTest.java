@@ -163,6 +163,7 @@ class PlanCommandTest {
                             + kind.defaultOpen().decimal().toPlainString() + " +"
                             + kind.defaultClose().decimal().toPlainString() + "$");
         }
+        assertThat(help.lines()).allMatch(line -> line.length() <= 80);
         assertThat(Said.by("--help").out()).contains("plan", "check");
     }
 }

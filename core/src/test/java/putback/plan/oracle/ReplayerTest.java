@@ -89,7 +89,7 @@ class ReplayerTest {
                 withoutAll("no offer-up", Act.OFFER_UP, "never offered up"),
                 withoutAll("no prepare", Act.PREPARE, "not prepared"),
                 withoutAll("no let-down", Act.LET_DOWN, "let down"),
-                spoiling("no tying up", ReplayerTest::withoutTyingUp, "ends up hung"));
+                spoiling("no tying up", ReplayerTest::withoutTyingUp, "dangles"));
     }
 
     static Stream<Arguments> wrongSteps() {
