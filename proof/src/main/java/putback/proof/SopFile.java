@@ -1,6 +1,7 @@
 package putback.proof;
 
 import java.util.Arrays;
+import java.util.StringTokenizer;
 import putback.plan.order.OrderProblem;
 
 /**
@@ -29,14 +30,12 @@ final class SopFile implements OrderProblem {
 
     /** Reads the full matrix; a cost of -1 from a to b means that b comes before a. */
     static SopFile parse(String text) {
-        String[] words = text.substring(text.indexOf("EDGE_WEIGHT_SECTION") + "EDGE_WEIGHT_SECTION".length())
-                .replace("EOF", "")
-                .trim()
-                .split("\\s+");
-        int size = Integer.parseInt(words[0]);
+        String numbers = text.substring(text.indexOf("EDGE_WEIGHT_SECTION") + "EDGE_WEIGHT_SECTION".length());
+        StringTokenizer words = new StringTokenizer(numbers);
+        int size = Integer.parseInt(words.nextToken());
         int[][] cost = new int[size][size];
         for (int i = 0; i < size * size; i++) {
-            cost[i / size][i % size] = Integer.parseInt(words[i + 1]);
+            cost[i / size][i % size] = Integer.parseInt(words.nextToken());
         }
         return new SopFile(cost);
     }
@@ -82,9 +81,5 @@ final class SopFile implements OrderProblem {
             }
         }
         return count == 0 ? 0 : new Assignment(cost, state, Arrays.copyOf(nodes, count)).cost();
-    }
-
-    int[][] matrix() {
-        return Arrays.stream(cost).map(int[]::clone).toArray(int[][]::new);
     }
 }

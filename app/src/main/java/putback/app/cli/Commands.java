@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 /** All commands. Only the one that is called is loaded: each start pays for every class it touches. */
 public final class Commands {
     /** In the order of the help. */
-    private static final List<String> NAMES = List.of("plan", "check");
+    private static final List<String> NAMES = List.of("plan", "check", "proof");
 
     private Commands() {}
 
@@ -17,6 +17,7 @@ public final class Commands {
         return switch (name) {
             case "plan" -> new PlanCommand();
             case "check" -> new CheckCommand();
+            case "proof" -> new ProofCommand();
             default -> null;
         };
     }

@@ -54,8 +54,7 @@ final class Measure {
         while (!rest.isEmpty() && wrapped.size() < lines - 1 && width(rest, size) > width) {
             int cut = cut(rest, size, width);
             wrapped.add(rest.substring(0, cut).strip());
-            rest = rest.substring(rest.charAt(cut) == FIXED_SPACE ? cut + 1 : cut)
-                    .strip();
+            rest = rest.substring(rest.startsWith(FIXED, cut) ? cut + 1 : cut).strip();
         }
         if (!rest.isEmpty()) {
             wrapped.add(shorten(rest, size, width));
