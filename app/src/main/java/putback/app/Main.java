@@ -3,6 +3,7 @@ package putback.app;
 import java.io.BufferedOutputStream;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
+import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -17,10 +18,14 @@ public final class Main {
 
     /** Runs the command named by the arguments and ends with its exit code. */
     public static void main(String[] words) {
-        PrintStream out = stream(FileDescriptor.out);
-        PrintStream err = stream(FileDescriptor.err);
+        Written written = new Written(new FileOutputStream(FileDescriptor.out));
+        PrintStream out = stream(written);
+        PrintStream err = stream(new FileOutputStream(FileDescriptor.err));
         int exit = run(List.of(words), new Terminal(out, err));
-        out.flush();
+        if (out.checkError() && !written.hungUp()) {
+            err.println("putback: what was printed could not be written: " + written.why() + ".");
+            exit = Exit.FAILED;
+        }
         err.flush();
         if (exit != Exit.DONE) {
             System.exit(exit);
@@ -44,8 +49,7 @@ public final class Main {
     }
 
     /** Text goes out as UTF-8 whatever the locale says. */
-    private static PrintStream stream(FileDescriptor descriptor) {
-        return new PrintStream(
-                new BufferedOutputStream(new FileOutputStream(descriptor), 8192), false, StandardCharsets.UTF_8);
+    private static PrintStream stream(OutputStream to) {
+        return new PrintStream(new BufferedOutputStream(to, 8192), false, StandardCharsets.UTF_8);
     }
 }

@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 /** All commands. Only the one that is called is loaded: each start pays for every class it touches. */
 public final class Commands {
     /** In the order of the help. */
-    private static final List<String> NAMES = List.of("plan", "check", "proof");
+    private static final List<String> NAMES = List.of("plan", "check", "proof", "demo", "serve");
 
     private Commands() {}
 
@@ -18,6 +18,8 @@ public final class Commands {
             case "plan" -> new PlanCommand();
             case "check" -> new CheckCommand();
             case "proof" -> new ProofCommand();
+            case "demo" -> new DemoCommand();
+            case "serve" -> new ServeCommand();
             default -> null;
         };
     }

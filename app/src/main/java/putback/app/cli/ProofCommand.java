@@ -15,7 +15,8 @@ final class ProofCommand implements Command {
                 "Holds published figures against ours.",
                 List.of(),
                 List.of(
-                        Option.value("--room", "ROOM", "only the cases of one room: " + String.join(", ", Proofs.rooms())),
+                        Option.value(
+                                "--room", "ROOM", "only the cases of one room: " + String.join(", ", Proofs.rooms())),
                         Option.flag("--json", "one JSON object instead of text")),
                 """
                 Each case has its source and page or table, the quantity, the source's figure, ours, the difference, what
@@ -55,7 +56,11 @@ final class ProofCommand implements Command {
                 source = one.source();
                 text.append('\n').append(source).append('\n');
             }
-            text.append("  ").append(one.at()).append(": ").append(one.quantity()).append('\n');
+            text.append("  ")
+                    .append(one.at())
+                    .append(": ")
+                    .append(one.quantity())
+                    .append('\n');
             text.append("    theirs ").append(one.expected().toPlainString());
             text.append(", ours ").append(one.ours().toPlainString());
             text.append(", difference ").append(one.difference().toPlainString());
@@ -64,7 +69,10 @@ final class ProofCommand implements Command {
             text.append(one.verdict().word()).append('\n');
         }
         text.append('\n').append(count(cases, Verdict.AGREES)).append(" of ").append(cases.size());
-        return text.append(" agree, ").append(disagree(cases)).append(" disagree.\n").toString();
+        return text.append(" agree, ")
+                .append(disagree(cases))
+                .append(" disagree.\n")
+                .toString();
     }
 
     private static String json(List<Case> cases) {

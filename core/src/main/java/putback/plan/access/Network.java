@@ -2,8 +2,9 @@ package putback.plan.access;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.stream.IntStream;
+import java.util.Set;
 import putback.sheet.Aside;
 import putback.sheet.Assembly;
 import putback.sheet.FollowUp;
@@ -32,23 +33,32 @@ public final class Network {
         this.assembly = assembly;
         List<Joint> joints = assembly.joints();
         List<Part> parts = assembly.parts();
-        joins = joints.stream().map(joint -> array(joint.joins())).toArray(int[][]::new);
-        jointsOf = IntStream.range(0, parts.size()).mapToObj(this::joining).toArray(int[][]::new);
-        tether = new boolean[parts.size()];
+        joins = new int[joints.size()][];
         bench = new boolean[joints.size()];
-        clauses = joints.stream().map(Network::accessClauses).toArray(int[][][]::new);
-        after = joints.stream().map(joint -> array(joint.after())).toArray(int[][]::new);
-        asideOpens = parts.stream().map(part -> array(part.asideOpens())).toArray(int[][]::new);
-        brings = joints.stream().map(this::followUpIndices).toArray(int[][]::new);
+        clauses = new int[joints.size()][][];
+        after = new int[joints.size()][];
+        brings = new int[joints.size()][];
         behindInOrder = new int[joints.size()][];
+        boolean anyBench = false;
         for (int i = 0; i < joints.size(); i++) {
-            bench[i] = joints.get(i).entry().station() == Station.BENCH;
+            Joint joint = joints.get(i);
+            joins[i] = array(joint.joins());
+            bench[i] = joint.entry().station() == Station.BENCH;
+            anyBench |= bench[i];
+            clauses[i] = accessClauses(joint);
+            after[i] = array(joint.after());
+            brings[i] = followUpIndices(joint);
             behindInOrder[i] = aheadOf(i);
         }
+        hasBench = anyBench;
+        jointsOf = new int[parts.size()][];
+        tether = new boolean[parts.size()];
+        asideOpens = new int[parts.size()][];
         for (int i = 0; i < parts.size(); i++) {
+            jointsOf[i] = joining(i);
             tether[i] = parts.get(i).isTether();
+            asideOpens[i] = array(parts.get(i).asideOpens());
         }
-        hasBench = IntStream.range(0, bench.length).anyMatch(i -> bench[i]);
     }
 
     public static Network of(Assembly assembly) {
@@ -56,27 +66,49 @@ public final class Network {
     }
 
     private static int[] array(List<Integer> list) {
-        return list.stream().mapToInt(Integer::intValue).toArray();
+        int[] values = new int[list.size()];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = list.get(i);
+        }
+        return values;
     }
 
     private int[] joining(int part) {
-        return IntStream.range(0, joins.length)
-                .filter(j -> contains(joins[j], part))
-                .toArray();
+        List<Integer> joining = new ArrayList<>();
+        for (int joint = 0; joint < joins.length; joint++) {
+            if (contains(joins[joint], part)) {
+                joining.add(joint);
+            }
+        }
+        return array(joining);
     }
 
     /** The joints that, opened in the same plan, come before the given one. */
     private int[] aheadOf(int joint) {
-        return assembly.joints().stream()
-                .filter(other -> other.aheadOf().contains(joint))
-                .mapToInt(Joint::index)
-                .toArray();
+        List<Integer> ahead = new ArrayList<>();
+        for (Joint other : assembly.joints()) {
+            if (other.aheadOf().contains(joint)) {
+                ahead.add(other.index());
+            }
+        }
+        return array(ahead);
     }
 
     private int[] followUpIndices(Joint joint) {
-        List<String> ids =
-                assembly.sheet().followUps().stream().map(FollowUp::id).toList();
-        return joint.entry().brings().stream().mapToInt(ids::indexOf).distinct().toArray();
+        Set<Integer> brought = new LinkedHashSet<>();
+        for (String id : joint.entry().brings()) {
+            brought.add(followUpIndex(id));
+        }
+        return array(List.copyOf(brought));
+    }
+
+    private int followUpIndex(String id) {
+        List<FollowUp> followUps = assembly.sheet().followUps();
+        int index = followUps.size() - 1;
+        while (index >= 0 && !followUps.get(index).id().equals(id)) {
+            index--;
+        }
+        return index;
     }
 
     /**
@@ -89,9 +121,17 @@ public final class Network {
                 || joint.entry().breakLooseOnWheels()
                 || joint.fastener().tighten() == Height.ON_WHEELS;
         if (workedOnWheels && joint.saysReachOnWheels()) {
-            joint.reachOnWheels().stream().filter(c -> !all.contains(c)).forEach(all::add);
+            for (List<Integer> clause : joint.reachOnWheels()) {
+                if (!all.contains(clause)) {
+                    all.add(clause);
+                }
+            }
         }
-        return all.stream().map(Network::array).toArray(int[][]::new);
+        int[][] clauses = new int[all.size()][];
+        for (int i = 0; i < clauses.length; i++) {
+            clauses[i] = array(all.get(i));
+        }
+        return clauses;
     }
 
     static boolean contains(int[] values, int value) {
@@ -201,7 +241,9 @@ public final class Network {
     /** All parts that can be moved aside. */
     public BitSet asides() {
         BitSet all = new BitSet();
-        IntStream.range(0, parts()).filter(this::canGoAside).forEach(all::set);
+        for (int part = 0; part < parts(); part++) {
+            all.set(part, canGoAside(part));
+        }
         return all;
     }
 }

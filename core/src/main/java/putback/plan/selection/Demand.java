@@ -1,6 +1,7 @@
 package putback.plan.selection;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import putback.plan.access.Network;
@@ -36,12 +37,20 @@ public final class Demand {
         }
         spoils = new int[network.joints()][];
         for (Joint joint : network.assembly().joints()) {
-            spoils[joint.index()] = joint.spoils().stream()
-                    .mapToInt(Integer::intValue)
-                    .filter(part -> !covered.get(part))
-                    .toArray();
+            spoils[joint.index()] = without(joint.spoils(), covered);
         }
         spread();
+    }
+
+    private static int[] without(List<Integer> parts, BitSet covered) {
+        int[] left = new int[parts.size()];
+        int count = 0;
+        for (int part : parts) {
+            if (!covered.get(part)) {
+                left[count++] = part;
+            }
+        }
+        return Arrays.copyOf(left, count);
     }
 
     public static Demand of(Network network, Wanted wanted) {
@@ -56,9 +65,22 @@ public final class Demand {
                 named.add(one.unit());
             }
         }
-        return named.stream()
-                .filter(unit -> named.stream().noneMatch(other -> isWider(other, unit)))
-                .toList();
+        List<Unit> widest = new ArrayList<>();
+        for (Unit unit : named) {
+            if (!isCovered(unit, named)) {
+                widest.add(unit);
+            }
+        }
+        return widest;
+    }
+
+    private static boolean isCovered(Unit unit, List<Unit> named) {
+        for (Unit other : named) {
+            if (isWider(other, unit)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static boolean isWider(Unit other, Unit unit) {
@@ -97,17 +119,19 @@ public final class Demand {
             BitSet now = (BitSet) required.clone();
             now.andNot(seen);
             seen.or(now);
-            now.stream().forEach(joint -> {
+            for (int joint = now.nextSetBit(0); joint >= 0; joint = now.nextSetBit(joint + 1)) {
                 for (int part : spoils[joint]) {
                     require(part);
                 }
-            });
+            }
         }
     }
 
     private static BitSet bits(List<Integer> values) {
         BitSet bits = new BitSet();
-        values.forEach(bits::set);
+        for (int value : values) {
+            bits.set(value);
+        }
         return bits;
     }
 

@@ -1,8 +1,8 @@
 package putback.plan.selection;
 
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
-import java.util.stream.IntStream;
 import putback.plan.access.Network;
 import putback.plan.access.Ties;
 import putback.quantity.Minutes;
@@ -17,47 +17,71 @@ public final class Selections {
         Network network = demand.network();
         Ties ties = new Ties(network);
         ties.rebuild(joints);
-        List<Integer> off = parts(network).filter(ties::off).boxed().toList();
-        List<Integer> hung = parts(network).filter(ties::hung).boxed().toList();
+        List<Integer> off = new ArrayList<>();
+        List<Integer> hung = new ArrayList<>();
+        long work = 0;
+        for (int part = 1; part < network.parts(); part++) {
+            boolean isOff = ties.off(part);
+            boolean isHung = ties.hung(part);
+            if (isOff) {
+                off.add(part);
+                work += network.handling(part);
+            }
+            if (isHung) {
+                hung.add(part);
+                work += network.handling(part);
+            }
+        }
+        for (int joint = joints.nextSetBit(0); joint >= 0; joint = joints.nextSetBit(joint + 1)) {
+            work += network.work(joint);
+        }
+        for (int part = asides.nextSetBit(0); part >= 0; part = asides.nextSetBit(part + 1)) {
+            work += network.asideWork(part);
+        }
         List<FollowUp> followUps = followUps(network, joints);
-        long work = joints.stream().mapToLong(network::work).sum()
-                + asides.stream().mapToLong(network::asideWork).sum()
-                + off.stream().mapToLong(network::handling).sum()
-                + hung.stream().mapToLong(network::handling).sum()
-                + followUps.stream()
-                        .mapToLong(followUp -> followUp.minutes().millionths())
-                        .sum();
+        for (FollowUp followUp : followUps) {
+            work += followUp.minutes().millionths();
+        }
         return new Selection(
-                list(joints), off, hung, list(asides), followUps, spoiled(demand, joints), new Minutes(work));
-    }
-
-    private static IntStream parts(Network network) {
-        return IntStream.range(1, network.parts());
+                list(joints),
+                List.copyOf(off),
+                List.copyOf(hung),
+                list(asides),
+                followUps,
+                spoiled(demand, joints),
+                new Minutes(work));
     }
 
     private static List<FollowUp> followUps(Network network, BitSet joints) {
         BitSet due = new BitSet();
-        joints.stream().forEach(joint -> {
+        for (int joint = joints.nextSetBit(0); joint >= 0; joint = joints.nextSetBit(joint + 1)) {
             for (int followUp : network.brings(joint)) {
                 due.set(followUp);
             }
-        });
-        List<FollowUp> all = network.assembly().sheet().followUps();
-        return due.stream().mapToObj(all::get).toList();
+        }
+        List<FollowUp> followUps = new ArrayList<>();
+        for (int index : list(due)) {
+            followUps.add(network.assembly().sheet().followUps().get(index));
+        }
+        return List.copyOf(followUps);
     }
 
     private static List<Integer> spoiled(Demand demand, BitSet joints) {
         BitSet spoiled = new BitSet();
-        joints.stream().forEach(joint -> {
+        for (int joint = joints.nextSetBit(0); joint >= 0; joint = joints.nextSetBit(joint + 1)) {
             for (int part : demand.spoils(joint)) {
                 spoiled.set(part);
             }
-        });
+        }
         spoiled.andNot(demand.renewed());
         return list(spoiled);
     }
 
     private static List<Integer> list(BitSet bits) {
-        return bits.stream().boxed().toList();
+        List<Integer> values = new ArrayList<>();
+        for (int bit = bits.nextSetBit(0); bit >= 0; bit = bits.nextSetBit(bit + 1)) {
+            values.add(bit);
+        }
+        return List.copyOf(values);
     }
 }

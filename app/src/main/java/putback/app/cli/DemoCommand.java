@@ -1,0 +1,34 @@
+package putback.app.cli;
+
+import java.util.List;
+
+/** The demonstration: an invented van, its plan and its page. */
+final class DemoCommand implements Command {
+    private static final String SHEET = "demo-van";
+    private static final String RENEW = "spring,damper,pads";
+    private static final String PAGE = "/plan?sheet=demo-van&renew=spring&renew=damper&renew=pads&side=both";
+
+    @Override
+    public Usage usage() {
+        return new Usage(
+                "demo",
+                "Prints the demonstration's plan and serves it as a page.",
+                List.of(),
+                List.of(Option.flag("--print", "only print"), ServeCommand.PORT),
+                """
+                An invented van failed its yearly inspection: one rear spring broken, both rear dampers leaking, the rear
+                pads nearly due. The same as: putback plan demo-van --renew spring,damper,pads
+                """);
+    }
+
+    @Override
+    public int run(Arguments arguments, Terminal terminal) throws UsageFault {
+        int port = Serving.port("demo", arguments);
+        int planned = Commands.run(List.of("plan", SHEET, "--renew", RENEW), terminal);
+        if (planned != Exit.DONE || arguments.has("--print")) {
+            return planned;
+        }
+        terminal.out().println();
+        return Serving.on(port, PAGE, terminal);
+    }
+}

@@ -1,0 +1,42 @@
+package putback.app.web;
+
+import java.util.List;
+import putback.plan.Plan;
+import putback.plan.Planner;
+import putback.plan.selection.WantedNames;
+import putback.plan.selection.WantedNames.Understood;
+import putback.store.sheets.Fault;
+import putback.store.sheets.Read;
+import putback.store.sheets.SheetReader;
+
+/** What the planner answers: a plan, or lines to show with a status. */
+sealed interface Answer {
+    record Planned(Plan plan) implements Answer {}
+
+    /** @param status of HTTP */
+    record Refused(int status, String heading, List<String> lines) implements Answer {}
+
+    static Answer to(Question question) {
+        if (!SheetReader.stockIds().contains(question.sheet())) {
+            return new Refused(404, "No such sheet", List.of("There is no sheet called " + question.sheet() + "."));
+        }
+        Read read = SheetReader.stock(question.sheet());
+        if (read instanceof Read.Faulty faulty) {
+            List<String> lines = faulty.faults().stream().map(Fault::toString).toList();
+            return new Refused(422, "This sheet cannot be used", lines);
+        }
+        Understood understood =
+                WantedNames.understand(((Read.Sheet) read).assembly(), question.renew(), question.sides());
+        if (understood instanceof Understood.Unclear unclear) {
+            return new Refused(400, "Not understood", unclear.messages());
+        }
+        return planned(Planner.plan(((Read.Sheet) read).assembly(), ((Understood.Clear) understood).wanted()));
+    }
+
+    private static Answer planned(putback.plan.Planned planned) {
+        if (planned instanceof putback.plan.Planned.Locked locked) {
+            return new Refused(422, "No sound order", List.of(locked.sentence()));
+        }
+        return new Planned(((putback.plan.Planned.Sound) planned).plan());
+    }
+}

@@ -1,0 +1,34 @@
+package putback.app.web;
+
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
+import java.util.List;
+import java.util.Map;
+
+/** Fills the templates. */
+final class Pages {
+    private final TemplateEngine templates = TemplateEngine.createPrecompiled(ContentType.Html);
+
+    String sheets(List<SheetView> sheets) {
+        return fill("sheets.jte", Map.of("sheets", sheets));
+    }
+
+    String sheet(SheetView sheet) {
+        return fill("sheet.jte", Map.of("sheet", sheet));
+    }
+
+    String plan(PlanView plan) {
+        return fill("plan.jte", Map.of("plan", plan));
+    }
+
+    String message(String heading, List<String> lines) {
+        return fill("message.jte", Map.of("heading", heading, "lines", lines));
+    }
+
+    private String fill(String template, Map<String, Object> values) {
+        StringOutput page = new StringOutput();
+        templates.render(template, values, page);
+        return page.toString();
+    }
+}

@@ -1,0 +1,61 @@
+package putback.app.web;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import putback.sheet.Assembly;
+import putback.sheet.Part;
+import putback.sheet.Unit;
+import putback.store.sheets.Read;
+import putback.store.sheets.SheetReader;
+
+/**
+ * A stock sheet as a page shows it.
+ *
+ * @param units renewed in one piece
+ */
+public record SheetView(
+        String id, String title, boolean sided, int parts, int fixings, List<Choice> units, List<Choice> single) {
+    public SheetView {
+        units = List.copyOf(units);
+        single = List.copyOf(single);
+    }
+
+    /** Something that can be ticked. @param name as a person says it */
+    public record Choice(String id, String name) {}
+
+    /** All stock sheets that can be used. */
+    static List<SheetView> all() {
+        List<SheetView> views = new ArrayList<>();
+        for (String id : SheetReader.stockIds()) {
+            if (SheetReader.stock(id) instanceof Read.Sheet sheet) {
+                views.add(of(id, sheet.assembly()));
+            }
+        }
+        return views;
+    }
+
+    static SheetView of(String id, Assembly assembly) {
+        Map<String, Choice> units = new LinkedHashMap<>();
+        for (Unit unit : assembly.units()) {
+            String name = unit.entry().id();
+            units.putIfAbsent(name, new Choice(name, unit.entry().name()));
+        }
+        Map<String, Choice> single = new LinkedHashMap<>();
+        for (Part part : assembly.parts()) {
+            if (!part.isBody()) {
+                String name = part.entry().id();
+                single.putIfAbsent(name, new Choice(name, part.entry().name()));
+            }
+        }
+        return new SheetView(
+                id,
+                assembly.sheet().title(),
+                assembly.sided(),
+                assembly.parts().size() - 1,
+                assembly.joints().size(),
+                List.copyOf(units.values()),
+                List.copyOf(single.values()));
+    }
+}
