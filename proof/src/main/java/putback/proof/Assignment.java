@@ -12,8 +12,11 @@ final class Assignment {
     private final long[][] cost;
     private final int size;
 
-    /** @param to the remaining nodes; they may come from the present one and from each other, but not from the last */
-    Assignment(int[][] matrix, int from, int[] to) {
+    /**
+     * @param to the remaining nodes; they may come from the present one and from each other, but not from the last
+     * @param ready those that may come next, a bit each, node 1 first
+     */
+    Assignment(int[][] matrix, int from, int[] to, long ready) {
         this.size = to.length;
         this.cost = new long[size][size];
         int last = matrix.length - 1;
@@ -21,7 +24,8 @@ final class Assignment {
             for (int column = 0; column < size; column++) {
                 int source = column == 0 ? from : sourceAt(to, column, last);
                 int edge = matrix[source][to[row]];
-                cost[row][column] = edge < 0 || source == to[row] ? NEVER : edge;
+                boolean tooSoon = column == 0 && (ready >> to[row] - 1 & 1) == 0;
+                cost[row][column] = edge < 0 || source == to[row] || tooSoon ? NEVER : edge;
             }
         }
     }

@@ -2,6 +2,7 @@ package putback.proof;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import putback.plan.selection.Target;
 import putback.plan.selection.Wanted;
@@ -128,7 +129,7 @@ final class Benchwork {
         throw new IllegalStateException("the tasks do not make a sheet: " + Assembly.of(sheet));
     }
 
-    static Wanted wanted(Assembly assembly, List<Integer> tasks) {
+    static Wanted wanted(Assembly assembly, Collection<Integer> tasks) {
         return new Wanted(assembly.parts().stream()
                 .filter(one -> tasks.stream().anyMatch(task -> one.id().equals(part(task))))
                 .<Target>map(Target.OfPart::new)

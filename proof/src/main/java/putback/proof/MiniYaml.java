@@ -41,6 +41,21 @@ final class MiniYaml {
         return entries;
     }
 
+    /** The lines indented under a key, each {@code - {..}}. */
+    static List<Map<?, ?>> listed(String file, String key) {
+        List<Map<?, ?>> entries = new ArrayList<>();
+        boolean inside = false;
+        for (String line : file.split("\n", -1)) {
+            String plain = line.strip();
+            if (inside && plain.startsWith("- {")) {
+                entries.add((Map<?, ?>) new MiniYaml(plain.substring(1)).read());
+            } else {
+                inside = line.startsWith(key + ":");
+            }
+        }
+        return entries;
+    }
+
     private char peek() {
         while (at < text.length() && text.charAt(at) == ' ') {
             at++;

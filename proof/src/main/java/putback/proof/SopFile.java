@@ -7,16 +7,19 @@ import putback.plan.order.OrderProblem;
 /**
  * A sequential ordering problem of TSPLIB: a path from the first node to the last, some nodes before others.
  *
- * <p>The first node is where the order starts; the others are the things to put in order. The bound is the larger of
- * what the remaining nodes cost at least to come to, and at least to go on from.
+ * <p>The first node is where the order starts; the others are the things to put in order. The bound is the
+ * cheapest assignment of a node before to each remaining node; edges that pass over a node that must lie between, and edges
+ * from the present node to one that is not ready, are not in it.
  */
 final class SopFile implements OrderProblem {
     private final int[][] cost;
+    private final int[][] direct;
     private final long[] before;
     private final int last;
 
     private SopFile(int[][] cost) {
         this.cost = cost;
+        this.direct = direct(cost);
         this.last = cost.length - 1;
         this.before = new long[last];
         for (int thing = 0; thing < last; thing++) {
@@ -26,6 +29,33 @@ final class SopFile implements OrderProblem {
                 }
             }
         }
+    }
+
+    /** The costs, with -1 wherever the one node cannot follow the other at once. */
+    private static int[][] direct(int[][] cost) {
+        int size = cost.length;
+        boolean[][] before = new boolean[size][size];
+        for (int i = 0; i < size * size; i++) {
+            before[i / size][i % size] = i / size != i % size && cost[i % size][i / size] == -1;
+        }
+        for (int between = 0; between < size; between++) {
+            for (int i = 0; i < size * size; i++) {
+                before[i / size][i % size] |= before[i / size][between] && before[between][i % size];
+            }
+        }
+        int[][] direct = new int[size][size];
+        for (int i = 0; i < size * size; i++) {
+            direct[i / size][i % size] = passesOver(before, i / size, i % size) ? -1 : cost[i / size][i % size];
+        }
+        return direct;
+    }
+
+    private static boolean passesOver(boolean[][] before, int from, int to) {
+        boolean passes = before[to][from];
+        for (int between = 0; between < before.length; between++) {
+            passes |= before[from][between] && before[between][to];
+        }
+        return passes;
     }
 
     /** Reads the full matrix; a cost of -1 from a to b means that b comes before a. */
@@ -80,6 +110,6 @@ final class SopFile implements OrderProblem {
                 nodes[count++] = thing + 1;
             }
         }
-        return count == 0 ? 0 : new Assignment(cost, state, Arrays.copyOf(nodes, count)).cost();
+        return count == 0 ? 0 : new Assignment(direct, state, Arrays.copyOf(nodes, count), ready(done)).cost();
     }
 }

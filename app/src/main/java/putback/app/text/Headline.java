@@ -8,14 +8,14 @@ import putback.plan.steps.Step;
 import putback.sheet.Part;
 
 /** What is renewed, in one line. */
-final class Headline {
+public final class Headline {
     private static final String LEFT = ", left";
     private static final String RIGHT = ", right";
 
     private Headline() {}
 
     /** The names of what is renewed, the two sides of one thing said once. */
-    static String renewed(Plan plan) {
+    public static String renewed(Plan plan) {
         List<String> names = new ArrayList<>();
         for (Target target : plan.wanted().targets()) {
             String name = target.name();

@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.stream.Collectors;
 import putback.app.ladder.LadderSize;
 import putback.app.ladder.LadderSvg;
+import putback.app.text.Headline;
 import putback.plan.PartNeed;
 import putback.plan.Plan;
 import putback.plan.Reasons;
 import putback.plan.ToolUse;
-import putback.plan.selection.Target;
 
 /** A plan as the page shows it. */
 public record PlanView(
@@ -32,7 +32,7 @@ public record PlanView(
         return new PlanView(
                 question,
                 plan.assembly().sheet().title(),
-                plan.wanted().targets().stream().map(Target::name).collect(Collectors.joining("; ")),
+                Headline.renewed(plan),
                 plan.selection().work().toString(),
                 plan.setup().toString(),
                 plan.total().toString(),

@@ -104,11 +104,12 @@ public final class Network {
 
     private int followUpIndex(String id) {
         List<FollowUp> followUps = assembly.sheet().followUps();
-        int index = followUps.size() - 1;
-        while (index >= 0 && !followUps.get(index).id().equals(id)) {
-            index--;
+        for (int i = 0; i < followUps.size(); i++) {
+            if (followUps.get(i).id().equals(id)) {
+                return i;
+            }
         }
-        return index;
+        return -1;
     }
 
     /**

@@ -2,8 +2,10 @@ package putback.plan.steps;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import putback.sheet.Fastener;
 import putback.sheet.Holding;
@@ -81,17 +83,30 @@ final class Cautions {
             lines.add(DUST);
         }
         for (Part heavy : job.heavy()) {
-            if (joint.letsGo().stream().anyMatch(letting -> letting.part() == heavy.index())) {
+            if (letsGo(joint, heavy)) {
                 lines.add("Second support in place before " + Words.the(heavy) + " is let go: the weight shifts.");
             }
         }
         return lines;
     }
 
+    private static boolean letsGo(Joint joint, Part part) {
+        for (Letting letting : joint.letsGo()) {
+            if (letting.part() == part.index()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private List<String> energy(Joint joint, BitSet open) {
         List<String> lines = new ArrayList<>();
-        boolean compressor = joint.letsGo().stream().anyMatch(Job::isCompressor);
-        boolean onJack = joint.letsGo().stream().anyMatch(letting -> Job.isJack(letting.aid()));
+        boolean compressor = false;
+        boolean onJack = false;
+        for (Letting letting : joint.letsGo()) {
+            compressor |= Job.isCompressor(letting);
+            onJack |= Job.isJack(letting.aid());
+        }
         for (StoredEnergy stored : energies(joint)) {
             switch (stored) {
                 case SPRING -> lines.add(onJack && !compressor ? SPRING_ON_JACK : SPRING);
@@ -105,30 +120,40 @@ final class Cautions {
 
     /** Once a damper, at the first fastener that might be seized. */
     private List<String> gas(Joint joint, BitSet open) {
-        boolean news = joint.joins().stream()
-                .filter(part -> job.part(part).entry().storedEnergy() == StoredEnergy.GAS)
-                .anyMatch(part -> open.stream()
-                        .mapToObj(job::joint)
-                        .noneMatch(other -> other.joins().contains(part) && maySeize(other)));
+        boolean news = false;
+        for (int part : joint.joins()) {
+            news |= holdsGas(job.part(part)) && !isSaid(part, open);
+        }
         return news && maySeize(joint) ? List.of(GAS) : List.of();
+    }
+
+    private static boolean holdsGas(Part part) {
+        return part.entry().storedEnergy() == StoredEnergy.GAS;
+    }
+
+    private boolean isSaid(int part, BitSet open) {
+        for (int other = open.nextSetBit(0); other >= 0; other = open.nextSetBit(other + 1)) {
+            if (job.joint(other).joins().contains(part) && maySeize(job.joint(other))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean maySeize(Joint joint) {
         return job.threaded(joint) || joint.entry().kind() == JointKind.PRESS;
     }
 
-    private List<StoredEnergy> energies(Joint joint) {
-        BitSet near = new BitSet();
-        joint.joins().forEach(near::set);
-        for (Letting letting : joint.letsGo()) {
-            near.set(letting.part());
+    private Set<StoredEnergy> energies(Joint joint) {
+        Set<StoredEnergy> energies = EnumSet.noneOf(StoredEnergy.class);
+        for (int part : joint.joins()) {
+            energies.add(job.part(part).entry().storedEnergy());
         }
-        return near.stream()
-                .mapToObj(part -> job.part(part).entry().storedEnergy())
-                .filter(stored -> stored != StoredEnergy.NONE)
-                .distinct()
-                .sorted()
-                .toList();
+        for (Letting letting : joint.letsGo()) {
+            energies.add(job.part(letting.part()).entry().storedEnergy());
+        }
+        energies.remove(StoredEnergy.NONE);
+        return energies;
     }
 
     private String lookAlike(String written, Joint joint) {
@@ -141,18 +166,26 @@ final class Cautions {
     }
 
     private boolean turnsRod(Joint joint, Fastener fastener) {
-        boolean gas =
-                joint.joins().stream().anyMatch(part -> job.part(part).entry().storedEnergy() == StoredEnergy.GAS);
+        boolean gas = false;
+        boolean link = false;
+        for (int part : joint.joins()) {
+            gas |= holdsGas(job.part(part));
+            link |= job.part(part).entry().id().contains("link");
+        }
         String id = joint.entry().id();
         boolean named = id.endsWith("rod-nut") && !id.contains("track") && !id.contains("tie");
-        boolean link = joint.joins().stream()
-                .anyMatch(part -> job.part(part).entry().id().contains("link"));
         return job.threaded(joint) && !link && (gas && fastener.hold() instanceof Holding.ByKey || named);
     }
 
     private boolean atBrake(Joint joint) {
-        return joint.joins().stream().map(part -> job.part(part).entry().id()).anyMatch(id -> BRAKES.stream()
-                .anyMatch(id::contains));
+        for (int part : joint.joins()) {
+            for (String word : BRAKES) {
+                if (job.part(part).entry().id().contains(word)) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     List<String> support(Part part, String aid, BitSet open) {
@@ -212,7 +245,10 @@ final class Cautions {
     }
 
     List<String> renew(List<Part> parts) {
-        boolean gas = parts.stream().anyMatch(part -> part.entry().storedEnergy() == StoredEnergy.GAS);
+        boolean gas = false;
+        for (Part part : parts) {
+            gas |= holdsGas(part);
+        }
         return gas
                 ? List.of("The old one still holds gas: it is scrapped by the maker's procedure, not with a torch.")
                 : List.of();

@@ -39,7 +39,9 @@ final class ClosingOrder {
                 openedAll.add(one.joint());
             }
         }
-        openedAll.forEach(index -> addTasks(job.joint(index)));
+        for (int index : openedAll) {
+            addTasks(job.joint(index));
+        }
         addAsides();
         orderJoints();
         addFollowUps();
@@ -124,7 +126,9 @@ final class ClosingOrder {
         int index = joint.index();
         Predicate<Need> opens = need -> job.reach.canOpen(index, need.open, need.asides);
         Witness start = witness(before, asides, opens);
-        start.joints.stream().forEach(other -> graph.order(at(this.start, index), at(this.start, other)));
+        for (int other = start.joints.nextSetBit(0); other >= 0; other = start.joints.nextSetBit(other + 1)) {
+            graph.order(at(this.start, index), at(this.start, other));
+        }
         for (int ahead : joint.aheadOf()) {
             if (job.opened.get(ahead)) {
                 graph.order(at(this.start, ahead), at(this.start, index));
@@ -133,7 +137,7 @@ final class ClosingOrder {
         boolean onWheelsOnly = joint.saysReachOnWheels() && Job.heightOf(joint) == Height.ON_WHEELS;
         Witness secure = onWheelsOnly ? start : witness(before, asides, turns(joint, before, asides));
         waitFor(secured(index), secure, false);
-        start.asides.stream().forEach(part -> waitForAside(at(this.start, index), part));
+        waitForAsides(at(this.start, index), start.asides);
         if (job.threaded(joint) && job.tightenedUnderLoad(joint)) {
             orderUnderLoad(joint, before, asides);
         } else if (look.containsKey(index)) {
@@ -155,7 +159,8 @@ final class ClosingOrder {
         Predicate<Need> turns = need -> job.reach.canTurn(joint, clauses, need.open, need.asides);
         List<Integer> others = before;
         if (!turns.test(new Need(bits(before), asides))) {
-            others = openedAll.stream().filter(other -> other != joint.index()).toList();
+            others = new ArrayList<>(openedAll);
+            others.remove((Integer) joint.index());
         }
         if (!turns.test(new Need(bits(others), asides))) {
             log.warn(joint.name() + " is tightened " + job.tightenHeight(joint).word()
@@ -170,18 +175,20 @@ final class ClosingOrder {
     }
 
     private void waitFor(int task, Witness reached, boolean cover) {
-        reached.joints.stream().forEach(other -> {
+        for (int other = reached.joints.nextSetBit(0); other >= 0; other = reached.joints.nextSetBit(other + 1)) {
             graph.order(task, at(start, other));
             if (cover) {
                 covers.add(new int[] {task, at(start, other)});
             }
-        });
-        reached.asides.stream().forEach(part -> waitForAside(task, part));
+        }
+        waitForAsides(task, reached.asides);
     }
 
-    private void waitForAside(int task, int part) {
-        if (asideBack.containsKey(part)) {
-            graph.order(task, at(asideBack, part));
+    private void waitForAsides(int task, BitSet asides) {
+        for (int part = asides.nextSetBit(0); part >= 0; part = asides.nextSetBit(part + 1)) {
+            if (asideBack.containsKey(part)) {
+                graph.order(task, at(asideBack, part));
+            }
         }
     }
 
@@ -195,7 +202,9 @@ final class ClosingOrder {
 
     private static BitSet bits(List<Integer> values) {
         BitSet bits = new BitSet();
-        values.forEach(bits::set);
+        for (int value : values) {
+            bits.set(value);
+        }
         return bits;
     }
 
@@ -204,8 +213,16 @@ final class ClosingOrder {
             return new Witness(bits(before), (BitSet) asides.clone());
         }
         BitSet joints = Reach.fewest(before, open -> enough.test(new Need(open, asides)));
-        BitSet used = Reach.fewest(asides.stream().boxed().toList(), aside -> enough.test(new Need(joints, aside)));
+        BitSet used = Reach.fewest(list(asides), aside -> enough.test(new Need(joints, aside)));
         return new Witness(joints, used);
+    }
+
+    private static List<Integer> list(BitSet bits) {
+        List<Integer> values = new ArrayList<>();
+        for (int bit = bits.nextSetBit(0); bit >= 0; bit = bits.nextSetBit(bit + 1)) {
+            values.add(bit);
+        }
+        return values;
     }
 
     private void addFollowUps() {

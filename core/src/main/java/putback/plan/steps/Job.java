@@ -1,5 +1,6 @@
 package putback.plan.steps;
 
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Locale;
@@ -47,8 +48,12 @@ final class Job {
                 opened.set(open.joint());
             }
         }
-        selection.off().forEach(off::set);
-        selection.hung().forEach(hung::set);
+        for (int part : selection.off()) {
+            off.set(part);
+        }
+        for (int part : selection.hung()) {
+            hung.set(part);
+        }
     }
 
     Joint joint(int index) {
@@ -60,7 +65,11 @@ final class Job {
     }
 
     List<Part> parts(List<Integer> indices) {
-        return indices.stream().map(assembly.parts()::get).toList();
+        List<Part> parts = new ArrayList<>();
+        for (int index : indices) {
+            parts.add(part(index));
+        }
+        return List.copyOf(parts);
     }
 
     /** Whether it hangs on its tethers even when all is closed. */
@@ -88,14 +97,26 @@ final class Job {
     }
 
     boolean isRaised() {
-        return opened.stream().mapToObj(this::joint).anyMatch(joint -> heightOf(joint) == Height.RAISED);
+        for (int index = opened.nextSetBit(0); index >= 0; index = opened.nextSetBit(index + 1)) {
+            if (heightOf(joint(index)) == Height.RAISED) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** A road wheel's own fastener. */
     boolean holdsWheel(Joint joint) {
-        return threaded(joint)
-                && joint.entry().station() != Station.BENCH
-                && joint.joins().stream().anyMatch(part -> isWheel(part(part)));
+        return threaded(joint) && joint.entry().station() != Station.BENCH && joinsWheel(joint);
+    }
+
+    private boolean joinsWheel(Joint joint) {
+        for (int part : joint.joins()) {
+            if (isWheel(part(part))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     static boolean isWheel(Part part) {
@@ -123,24 +144,39 @@ final class Job {
 
     /** Parts whose going shifts the weight of the car. */
     List<Part> heavy() {
-        return assembly.parts().stream()
-                .filter(part -> !part.isBody() && !part.isTether() && isHeavy(part))
-                .toList();
+        List<Part> heavy = new ArrayList<>();
+        for (Part part : assembly.parts()) {
+            if (!part.isBody() && !part.isTether() && isHeavy(part)) {
+                heavy.add(part);
+            }
+        }
+        return heavy;
     }
 
     private boolean isHeavy(Part part) {
         boolean leaves = off.get(part.index()) || hung.get(part.index()) || isLetDown(part);
-        String id = part.entry().id().toLowerCase(Locale.ROOT);
-        boolean large = HEAVY.stream().anyMatch(word -> id.equals(word) || id.endsWith("-" + word));
         boolean shared = assembly.sided() && part.side() == Side.NONE && isLetDown(part);
-        return leaves && (large || shared);
+        return leaves && (shared || isLarge(part.entry().id().toLowerCase(Locale.ROOT)));
+    }
+
+    private static boolean isLarge(String id) {
+        for (String word : HEAVY) {
+            if (id.equals(word) || id.endsWith("-" + word)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean isLetDown(Part part) {
-        return opened.stream()
-                .mapToObj(this::joint)
-                .flatMap(joint -> joint.letsGo().stream())
-                .anyMatch(letting -> letting.part() == part.index() && letting.letDown());
+        for (int index = opened.nextSetBit(0); index >= 0; index = opened.nextSetBit(index + 1)) {
+            for (Letting letting : joint(index).letsGo()) {
+                if (letting.part() == part.index() && letting.letDown()) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     static boolean isCompressor(Letting letting) {

@@ -28,9 +28,18 @@ final class Reach {
     /** Whether these clauses are met, the joints that come before are open, and a bench joint is on the bench. */
     boolean canTurn(Joint joint, List<List<Integer>> clauses, BitSet open, BitSet asides) {
         ties.rebuild(open);
-        return joint.after().stream().allMatch(open::get)
+        return isOpen(joint.after(), open)
                 && inTheWay(joint, clauses, open, asides).isEmpty()
                 && (!network.isBench(joint.index()) || ties.allOff(joint.index()));
+    }
+
+    private static boolean isOpen(List<Integer> joints, BitSet open) {
+        for (int joint : joints) {
+            if (!open.get(joint)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Whether nothing that these clauses name is in the way. */
@@ -48,14 +57,20 @@ final class Reach {
     private List<Integer> inTheWay(Joint joint, List<List<Integer>> clauses, BitSet open, BitSet asides) {
         List<Integer> blockers = new ArrayList<>();
         for (List<Integer> clause : clauses) {
-            boolean clear = clause.stream()
-                    .anyMatch(part ->
-                            Accessibility.isAside(network, part, open, asides) || ties.separated(part, joint.index()));
-            if (!clear) {
+            if (!isMet(joint, clause, open, asides)) {
                 blockers.addAll(clause.subList(0, Math.min(1, clause.size())));
             }
         }
         return blockers;
+    }
+
+    private boolean isMet(Joint joint, List<Integer> clause, BitSet open, BitSet asides) {
+        for (int part : clause) {
+            if (Accessibility.isAside(network, part, open, asides) || ties.separated(part, joint.index())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /**
@@ -67,7 +82,9 @@ final class Reach {
      */
     static BitSet fewest(List<Integer> before, Predicate<BitSet> enough) {
         BitSet kept = new BitSet();
-        before.forEach(kept::set);
+        for (int one : before) {
+            kept.set(one);
+        }
         for (int i = before.size() - 1; i >= 0; i--) {
             kept.clear(before.get(i));
             if (!enough.test(kept)) {

@@ -2,6 +2,7 @@ package putback.plan.steps;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Collections;
 import java.util.List;
 import putback.plan.selection.Selection;
 import putback.plan.selection.Target;
@@ -20,7 +21,7 @@ public final class Renewal {
     private final Selection selection;
     private final List<Unit> units = new ArrayList<>();
     private final List<Part> parts = new ArrayList<>();
-    private final List<Part> spoiled;
+    private final List<Part> spoiled = new ArrayList<>();
     private final BitSet renewed = new BitSet();
 
     private Renewal(Assembly assembly, Wanted wanted, Selection selection) {
@@ -33,9 +34,11 @@ public final class Renewal {
             }
         }
         for (Unit unit : named) {
-            if (named.stream().noneMatch(other -> isWider(other, unit))) {
+            if (!isCovered(unit, named)) {
                 units.add(unit);
-                unit.parts().forEach(renewed::set);
+                for (int part : unit.parts()) {
+                    renewed.set(part);
+                }
             }
         }
         for (Target target : wanted.targets()) {
@@ -43,16 +46,28 @@ public final class Renewal {
                 parts.add(one.part());
             }
         }
-        parts.forEach(part -> renewed.set(part.index()));
-        spoiled = selection.spoiled().stream()
-                .filter(part -> !renewed.get(part))
-                .map(assembly.parts()::get)
-                .toList();
-        spoiled.forEach(part -> renewed.set(part.index()));
+        for (Part part : parts) {
+            renewed.set(part.index());
+        }
+        for (int part : selection.spoiled()) {
+            if (!renewed.get(part)) {
+                spoiled.add(assembly.parts().get(part));
+                renewed.set(part);
+            }
+        }
     }
 
     public static Renewal of(Assembly assembly, Wanted wanted, Selection selection) {
         return new Renewal(assembly, wanted, selection);
+    }
+
+    private static boolean isCovered(Unit unit, List<Unit> named) {
+        for (Unit other : named) {
+            if (isWider(other, unit)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static boolean isWider(Unit other, Unit unit) {
@@ -74,7 +89,7 @@ public final class Renewal {
 
     /** Parts renewed although nobody asked, because opening a joint ruins them. */
     public List<Part> spoiled() {
-        return spoiled;
+        return List.copyOf(spoiled);
     }
 
     /** Whether a new one goes on, for whatever reason. */
@@ -84,12 +99,13 @@ public final class Renewal {
 
     /** The opened joint that ruins a part; the first one, and the name of the part itself where none is found. */
     public String spoiler(Part part) {
-        return selection.open().stream()
-                .map(assembly.joints()::get)
-                .filter(joint -> joint.spoils().contains(part.index()))
-                .map(Joint::name)
-                .findFirst()
-                .orElse(part.name());
+        for (int index : selection.open()) {
+            Joint joint = assembly.joints().get(index);
+            if (joint.spoils().contains(part.index())) {
+                return joint.name();
+            }
+        }
+        return part.name();
     }
 
     /** The fastener as it goes back: a new part or unit may ask for another one. */
@@ -108,9 +124,12 @@ public final class Renewal {
                 return true;
             }
         }
-        return units.stream()
-                .anyMatch(unit -> isMeant(written, unit.id(), joint.side())
-                        && unit.parts().stream().anyMatch(joint.joins()::contains));
+        for (Unit unit : units) {
+            if (isMeant(written, unit.id(), joint.side()) && !Collections.disjoint(unit.parts(), joint.joins())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static boolean isMeant(String written, String id, Side side) {

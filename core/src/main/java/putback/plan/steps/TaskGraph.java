@@ -71,13 +71,21 @@ final class TaskGraph {
     private void collect(int index, BitSet all) {
         if (!all.get(index)) {
             all.set(index);
-            before.get(index).stream().forEach(earlier -> collect(earlier, all));
+            BitSet earlier = before.get(index);
+            for (int i = earlier.nextSetBit(0); i >= 0; i = earlier.nextSetBit(i + 1)) {
+                collect(i, all);
+            }
         }
     }
 
     /** Whether the task, or something before it, waits for one of the heights. */
     boolean waitsFor(int index, List<Height> heights) {
-        return ancestors(index).stream()
-                .anyMatch(i -> heights.contains(tasks.get(i).height()));
+        BitSet all = ancestors(index);
+        for (int i = all.nextSetBit(0); i >= 0; i = all.nextSetBit(i + 1)) {
+            if (heights.contains(tasks.get(i).height())) {
+                return true;
+            }
+        }
+        return false;
     }
 }
