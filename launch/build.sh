@@ -117,7 +117,7 @@ build_archive() {
     train --help
     train plan front-strut --renew complete-strut
     train plan front-strut --renew complete-strut --json
-    awk '!seen[$0]++' "$work/loaded.all" >"$work/classes"
+    awk '!seen[$0]++' "$work/loaded.all" | sed 's/^[0-9]* //' >"$work/classes"
     rm -f "$work/loaded.all"
     if "$java" -Xshare:dump -Xmx2g -XX:+UseG1GC -XX:SharedClassListFile="$work/classes" -XX:SharedArchiveFile="$archive.$$" \
         -Xlog:disable -Xlog:all=off -cp "$release/putback.jar" >>"$log" 2>&1 && [ -f "$archive.$$" ]; then
@@ -131,7 +131,9 @@ build_archive() {
 train() {
     "$java" -Xmx2g -XX:+UseG1GC -XX:TieredStopAtLevel=1 -Xlog:disable -Xlog:all=off -XX:DumpLoadedClassList="$work/loaded" \
         -cp "$release/putback.jar" putback.app.Main "$@" >/dev/null 2>&1 </dev/null
-    # Each run numbers its classes; without the numbers the lists can stand one after the other.
-    [ -f "$work/loaded" ] && sed -e '/^#/d' -e '/ source: /d' -e 's/ id: [0-9]*$//' "$work/loaded" >>"$work/loaded.all"
+    # Each run numbers its classes; without the numbers the lists can stand one after the other. A lambda is listed as
+    # often as the run makes it, and is wanted as often: each line says in front which one of its like it is.
+    [ -f "$work/loaded" ] && sed -e '/^#/d' -e '/ source: /d' -e 's/ id: [0-9]*$//' "$work/loaded" |
+        awk '{ print ++count[$0], $0 }' >>"$work/loaded.all"
     rm -f "$work/loaded"
 }

@@ -26,8 +26,7 @@ final class SelectionCases {
     }
 
     private static Case one(String name, Assembly assembly, List<Integer> tasks, long expected) {
-        String said = String.join(
-                " and ", tasks.stream().map(String::valueOf).toList());
+        String said = String.join(" and ", tasks.stream().map(String::valueOf).toList());
         return Case.exact(
                 PlanningCases.ROOM,
                 "free-" + name + "-" + said.replace(" and ", "-"),
@@ -52,8 +51,7 @@ final class SelectionCases {
             if (!either.isEmpty()) {
                 needs.add(either);
             }
-            tasks.task(
-                    Entries.number(id), Entries.number(minutes), needs, List.of(), "hand", Station.UNDERNEATH);
+            tasks.task(Entries.number(id), Entries.number(minutes), needs, List.of(), "hand", Station.UNDERNEATH);
         });
         return tasks;
     }

@@ -32,8 +32,7 @@ final class StaplerCases {
 
     static void add(List<Case> cases) {
         StaplerCases stapler = new StaplerCases();
-        List<Integer> all =
-                stapler.tools.keySet().stream().map(Entries::number).toList();
+        List<Integer> all = stapler.tools.keySet().stream().map(Entries::number).toList();
         Setups both = new Setups(Minutes.ZERO, Minutes.ZERO, ONE, ONE);
         cases.add(stapler.whole("changes of tool", all, tool(), "min_tool_changes_only"));
         cases.add(stapler.whole("changes of direction", all, direction(), "min_direction_changes_only"));

@@ -89,8 +89,7 @@ final class TogetherCases {
     private static List<List<Integer>> needs(Map<?, ?> op, Collection<Integer> among) {
         List<List<Integer>> needs = new ArrayList<>();
         for (Object clause : (List<?>) Entries.of(op, "needs")) {
-            needs.add(
-                    Entries.numbers(clause).stream().filter(among::contains).toList());
+            needs.add(Entries.numbers(clause).stream().filter(among::contains).toList());
         }
         return needs;
     }

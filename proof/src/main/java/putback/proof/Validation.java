@@ -25,14 +25,20 @@ public final class Validation {
             }
             page.append("| ").append(String.join(" | ", cells(one))).append(" |\n");
         }
-        long agree =
-                cases.stream().filter(one -> one.verdict() == Verdict.AGREES).count();
         return page.append("\n")
-                .append(agree)
+                .append(count(cases, Verdict.AGREES))
                 .append(" of ")
                 .append(cases.size())
-                .append(" agree.\n")
+                .append(" agree, ")
+                .append(count(cases, Verdict.KNOWN))
+                .append(" in known disagreement, ")
+                .append(count(cases, Verdict.DISAGREES))
+                .append(" in disagreement without an explanation.\n")
                 .toString();
+    }
+
+    private static long count(List<Case> cases, Verdict verdict) {
+        return cases.stream().filter(one -> one.verdict() == verdict).count();
     }
 
     private static List<String> cells(Case one) {

@@ -1,6 +1,7 @@
 package putback.plan.access;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -48,9 +49,9 @@ public final class Network {
             clauses[i] = accessClauses(joint);
             after[i] = array(joint.after());
             brings[i] = followUpIndices(joint);
-            behindInOrder[i] = aheadOf(i);
         }
         hasBench = anyBench;
+        fillBehindInOrder(joints);
         jointsOf = new int[parts.size()][];
         tether = new boolean[parts.size()];
         asideOpens = new int[parts.size()][];
@@ -83,15 +84,22 @@ public final class Network {
         return array(joining);
     }
 
-    /** The joints that, opened in the same plan, come before the given one. */
-    private int[] aheadOf(int joint) {
-        List<Integer> ahead = new ArrayList<>();
-        for (Joint other : assembly.joints()) {
-            if (other.aheadOf().contains(joint)) {
-                ahead.add(other.index());
+    /** For each joint those that, opened in the same plan, come before it. */
+    private void fillBehindInOrder(List<Joint> joints) {
+        Arrays.fill(behindInOrder, new int[0]);
+        for (Joint ahead : joints) {
+            for (int joint : ahead.aheadOf()) {
+                if (!contains(behindInOrder[joint], ahead.index())) {
+                    behindInOrder[joint] = with(behindInOrder[joint], ahead.index());
+                }
             }
         }
-        return array(ahead);
+    }
+
+    private static int[] with(int[] values, int value) {
+        int[] more = Arrays.copyOf(values, values.length + 1);
+        more[values.length] = value;
+        return more;
     }
 
     private int[] followUpIndices(Joint joint) {

@@ -17,6 +17,7 @@ import putback.plan.selection.Wanted;
 import putback.plan.selection.Within;
 import putback.quantity.Minutes;
 import putback.sheet.Assembly;
+import putback.sheet.Joint;
 
 /**
  * Finds the joints to open and their order with the least work and set-up together.
@@ -179,8 +180,11 @@ public final class CourseSearch {
     }
 
     private static Order named(Order order, UndoProblem problem) {
-        return new Order(
-                order.things().stream().map(problem::joint).toList(), order.cost(), order.bound(), order.found());
+        List<Integer> joints = new ArrayList<>();
+        for (int thing : order.things()) {
+            joints.add(problem.joint(thing));
+        }
+        return new Order(joints, order.cost(), order.bound(), order.found());
     }
 
     /** What the first joint of the order that could not be opened without it needs of what is undecided. */
@@ -226,9 +230,11 @@ public final class CourseSearch {
 
     /** Set-up that opening the joints needs in whatever order. */
     private long cheapBound(BitSet joints) {
-        return Attributes.leastSetup(
-                joints.stream().mapToObj(network.assembly().joints()::get).toList(),
-                network.assembly().sheet().setups());
+        List<Joint> needed = new ArrayList<>();
+        for (int joint = joints.nextSetBit(0); joint >= 0; joint = joints.nextSetBit(joint + 1)) {
+            needed.add(network.assembly().joints().get(joint));
+        }
+        return Attributes.leastSetup(needed, network.assembly().sheet().setups());
     }
 
     /** Orders a choice, and keeps it if it is the best so far. */

@@ -116,9 +116,13 @@ final class UndoProblem implements OrderProblem {
 
     private void addAside(int part, List<Way> ways) {
         Part one = network.assembly().parts().get(part);
-        if (asides.get(part) && one.asideOpens().stream().allMatch(this::canBeOpen)) {
-            long opens =
-                    one.asideOpens().stream().mapToLong(joint -> bit[joint]).reduce(0, (a, b) -> a | b);
+        boolean canGo = asides.get(part);
+        long opens = 0;
+        for (int joint : one.asideOpens()) {
+            canGo &= canBeOpen(joint);
+            opens |= bit[joint];
+        }
+        if (canGo) {
             ways.add(new Way(new long[0], opens));
         }
     }

@@ -25,7 +25,10 @@ record Clause(int[] given, int[] oneOf) {
     }
 
     private static boolean isSubset(int[] small, int[] large) {
-        if (small.length > large.length) {
+        if (small.length == 0) {
+            return true;
+        }
+        if (small.length > large.length || small[0] < large[0] || small[small.length - 1] > large[large.length - 1]) {
             return false;
         }
         for (int value : small) {

@@ -1,9 +1,9 @@
 package putback.plan.selection;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
-import java.util.Comparator;
-import java.util.stream.IntStream;
+import java.util.List;
 
 /**
  * Finds sets of items of which every plan contains one.
@@ -35,20 +35,30 @@ final class Landmarks {
     BitSet missing(BitSet allowed, BitSet planned, BitSet goal, BitSet preferOut, long[] worth) {
         BitSet candidates = (BitSet) usable.clone();
         candidates.andNot(allowed);
-        int[] order = candidates.stream()
-                .boxed()
-                .sorted(Comparator.<Integer, Boolean>comparing(item -> !preferOut.get(item))
-                        .thenComparingLong(item -> worth[item])
-                        .thenComparingInt(item -> item))
-                .mapToInt(Integer::intValue)
-                .toArray();
+        int[] order = cheapFirst(candidates, preferOut, worth);
         Growth growth = new Growth((BitSet) allowed.clone(), planned, goal);
-        if (!growth.opensWith(IntStream.of(order).toArray())) {
+        if (!growth.opensWith(order)) {
             return new BitSet();
         }
         growth.grow(order);
         candidates.andNot(growth.inside);
         return candidates;
+    }
+
+    private static int[] cheapFirst(BitSet candidates, BitSet preferOut, long[] worth) {
+        List<Integer> items = new ArrayList<>();
+        for (int item = candidates.nextSetBit(0); item >= 0; item = candidates.nextSetBit(item + 1)) {
+            items.add(item);
+        }
+        // the sort is stable: equals stay in the order of their numbers
+        items.sort((a, b) -> preferOut.get(a) == preferOut.get(b)
+                ? Long.compare(worth[a], worth[b])
+                : Boolean.compare(preferOut.get(b), preferOut.get(a)));
+        int[] order = new int[items.size()];
+        for (int i = 0; i < order.length; i++) {
+            order[i] = items.get(i);
+        }
+        return order;
     }
 
     /** Items added so far, and what they open. */

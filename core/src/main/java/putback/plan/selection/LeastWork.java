@@ -53,11 +53,13 @@ public final class LeastWork {
         this.goal = demand.required();
         BitSet usable = usable();
         this.landmarks = new Landmarks(items, opening, usable);
-        usable.stream()
-                .filter(item -> item >= items.joints && items.weight[item] == 0)
-                .forEach(free::set);
+        for (int item = usable.nextSetBit(items.joints); item >= 0; item = usable.nextSetBit(item + 1)) {
+            free.set(item, items.weight[item] == 0);
+        }
         BitSet none = new BitSet();
-        goal.stream().forEach(joint -> learnt(Clause.ifThen(none, single(joint))));
+        for (int joint = goal.nextSetBit(0); joint >= 0; joint = goal.nextSetBit(joint + 1)) {
+            learnt(Clause.ifThen(none, single(joint)));
+        }
     }
 
     private void learnt(Clause clause) {
@@ -128,15 +130,21 @@ public final class LeastWork {
 
     private BitSet in(Within within) {
         BitSet in = (BitSet) within.inJoints().clone();
-        within.inAsides().stream().forEach(part -> in.set(items.aside(part)));
+        setAsides(in, within.inAsides());
         return in;
     }
 
     private BitSet out(Within within) {
         BitSet out = (BitSet) within.outJoints().clone();
         out.or(demand.forbidden());
-        within.outAsides().stream().forEach(part -> out.set(items.aside(part)));
+        setAsides(out, within.outAsides());
         return out;
+    }
+
+    private void setAsides(BitSet set, BitSet parts) {
+        for (int part = parts.nextSetBit(0); part >= 0; part = parts.nextSetBit(part + 1)) {
+            set.set(items.aside(part));
+        }
     }
 
     /** Adds clauses that the chosen items do not meet; false when they open everything soundly. */
@@ -156,7 +164,9 @@ public final class LeastWork {
         BitSet open = opening.opened(chosen, new BitSet(), new BitSet());
         BitSet stuck = (BitSet) joints.clone();
         stuck.andNot(open);
-        stuck.stream().forEach(joint -> learnStuck(chosen, single(joint), new BitSet(), out));
+        for (int joint = stuck.nextSetBit(0); joint >= 0; joint = stuck.nextSetBit(joint + 1)) {
+            learnStuck(chosen, single(joint), new BitSet(), out);
+        }
         if (stuck.isEmpty()) {
             learnOrder(chosen, joints, out);
         }
@@ -190,9 +200,21 @@ public final class LeastWork {
             if (usable.isEmpty()) {
                 return;
             }
-            long least = usable.stream().mapToLong(item -> worth[item]).min().orElse(0);
-            usable.stream().forEach(item -> worth[item] -= least);
-            usable.stream().filter(item -> worth[item] == 0).forEach(allowed::set);
+            allow(usable, worth, allowed);
+        }
+    }
+
+    /** Takes the least worth off all of them, and takes in those that have none left. */
+    private static void allow(BitSet usable, long[] worth, BitSet allowed) {
+        long least = Long.MAX_VALUE;
+        for (int item = usable.nextSetBit(0); item >= 0; item = usable.nextSetBit(item + 1)) {
+            least = Math.min(least, worth[item]);
+        }
+        for (int item = usable.nextSetBit(0); item >= 0; item = usable.nextSetBit(item + 1)) {
+            worth[item] -= least;
+            if (worth[item] == 0) {
+                allowed.set(item);
+            }
         }
     }
 
@@ -213,13 +235,13 @@ public final class LeastWork {
             return;
         }
         BitSet ahead = new BitSet();
-        stuck.stream().forEach(joint -> {
+        for (int joint = stuck.nextSetBit(0); joint >= 0; joint = stuck.nextSetBit(joint + 1)) {
             for (int other : network.opensBehind(joint)) {
                 if (stuck.get(other)) {
                     ahead.set(other);
                 }
             }
-        });
+        }
         learnStuck(chosen, ahead, ahead, out);
     }
 

@@ -116,11 +116,20 @@ final class Residue {
         byLength.sort((a, b) -> Integer.compare(length(a), length(b)));
         List<Clause> kept = new ArrayList<>();
         for (Clause clause : byLength) {
-            if (kept.stream().noneMatch(clause::impliedBy)) {
+            if (!isImplied(clause, kept)) {
                 kept.add(clause);
             }
         }
         clauses = kept;
+    }
+
+    private static boolean isImplied(Clause clause, List<Clause> kept) {
+        for (Clause stronger : kept) {
+            if (clause.impliedBy(stronger)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static int length(Clause clause) {

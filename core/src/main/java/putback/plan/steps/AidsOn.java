@@ -36,19 +36,23 @@ final class AidsOn {
 
     @Nullable
     On find(int part, String name) {
-        return all.stream()
-                .filter(on -> on.part.index() == part && on.name.equals(name))
-                .findFirst()
-                .orElse(null);
+        for (On on : all) {
+            if (on.part.index() == part && on.name.equals(name)) {
+                return on;
+            }
+        }
+        return null;
     }
 
     /** What holds one of the parts up: anything but a spring compressor. */
     @Nullable
     On holding(BitSet parts) {
-        return all.stream()
-                .filter(on -> parts.get(on.part.index()) && !Job.isCompressor(on.name))
-                .findFirst()
-                .orElse(null);
+        for (On on : all) {
+            if (parts.get(on.part.index()) && !Job.isCompressor(on.name)) {
+                return on;
+            }
+        }
+        return null;
     }
 
     On putOn(Part part, String name) {

@@ -160,7 +160,7 @@ final class ClosingOrder {
         List<Integer> others = before;
         if (!turns.test(new Need(bits(before), asides))) {
             others = new ArrayList<>(openedAll);
-            others.remove((Integer) joint.index());
+            others.remove(Integer.valueOf(joint.index()));
         }
         if (!turns.test(new Need(bits(others), asides))) {
             log.warn(joint.name() + " is tightened " + job.tightenHeight(joint).word()

@@ -26,8 +26,11 @@ final class GroupText {
                 }
             }
         }
-        return job.part(
-                joint.joins().stream().filter(group::get).min(Integer::compare).orElse(group.nextSetBit(0)));
+        BitSet joined = new BitSet();
+        for (int part : joint.joins()) {
+            joined.set(part, group.get(part));
+        }
+        return job.part(joined.isEmpty() ? group.nextSetBit(0) : joined.nextSetBit(0));
     }
 
     /**

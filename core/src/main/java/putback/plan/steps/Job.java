@@ -34,6 +34,7 @@ final class Job {
     final BitSet opened = new BitSet();
     final BitSet off = new BitSet();
     final BitSet hung = new BitSet();
+    private final List<Part> heavy = new ArrayList<>();
 
     Job(Assembly assembly, Network network, Wanted wanted, Selection selection, OnWheelsFirst order) {
         this.assembly = assembly;
@@ -53,6 +54,11 @@ final class Job {
         }
         for (int part : selection.hung()) {
             hung.set(part);
+        }
+        for (Part part : assembly.parts()) {
+            if (!part.isBody() && !part.isTether() && isHeavy(part)) {
+                heavy.add(part);
+            }
         }
     }
 
@@ -144,13 +150,7 @@ final class Job {
 
     /** Parts whose going shifts the weight of the car. */
     List<Part> heavy() {
-        List<Part> heavy = new ArrayList<>();
-        for (Part part : assembly.parts()) {
-            if (!part.isBody() && !part.isTether() && isHeavy(part)) {
-                heavy.add(part);
-            }
-        }
-        return heavy;
+        return List.copyOf(heavy);
     }
 
     private boolean isHeavy(Part part) {

@@ -130,7 +130,12 @@ final class WayApart {
     }
 
     private boolean wheelIsOff() {
-        return job.assembly.parts().stream().anyMatch(part -> Job.isWheel(part) && ties.off(part.index()));
+        for (Part part : job.assembly.parts()) {
+            if (Job.isWheel(part) && ties.off(part.index())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void beforeOpening(Joint joint) {
@@ -157,7 +162,9 @@ final class WayApart {
                     "Before opening " + Words.of(joint) + ": "
                             + String.join("; ", entry.wording().marks()) + "."));
         }
-        joint.letsGo().forEach(letting -> support(joint, letting));
+        for (Letting letting : joint.letsGo()) {
+            support(joint, letting);
+        }
         supportWhatFlops(joint, asideNext);
         Draft undo = Draft.at(Act.UNDO, joint, UndoText.of(joint))
                 .turning(joint, joint.fastener())
@@ -175,7 +182,9 @@ final class WayApart {
                     "While it is in sight, look at "
                             + Words.list(entry.wording().look()) + "."));
         }
-        joint.letsGo().forEach(letting -> letDown(letting, before));
+        for (Letting letting : joint.letsGo()) {
+            letDown(letting, before);
+        }
         takeOff(joint, before);
         tieUp(joint, asideNext);
         if (joint.entry().kind() == JointKind.SEAT) {
@@ -295,16 +304,21 @@ final class WayApart {
     }
 
     private List<String> heavy(BitSet group) {
-        return job.heavy().stream()
-                .filter(part -> group.get(part.index()))
-                .map(part -> "The weight of the car shifts as " + Words.the(part)
-                        + " leaves: second support in place first.")
-                .toList();
+        List<String> lines = new ArrayList<>();
+        for (Part part : job.heavy()) {
+            if (group.get(part.index())) {
+                lines.add("The weight of the car shifts as " + Words.the(part)
+                        + " leaves: second support in place first.");
+            }
+        }
+        return lines;
     }
 
     private BitSet tiedTo(int first, BitSet among) {
         BitSet group = new BitSet();
-        among.stream().filter(part -> ties.tied(first, part)).forEach(group::set);
+        for (int part = among.nextSetBit(0); part >= 0; part = among.nextSetBit(part + 1)) {
+            group.set(part, ties.tied(first, part));
+        }
         return group;
     }
 
@@ -325,10 +339,9 @@ final class WayApart {
     }
 
     private List<Part> others(BitSet group, Part named) {
-        return group.stream()
-                .filter(part -> part != named.index())
-                .mapToObj(job::part)
-                .toList();
+        BitSet others = (BitSet) group.clone();
+        others.clear(named.index());
+        return all(others);
     }
 
     /** Ties up what hangs and is not tied yet. */
@@ -338,11 +351,7 @@ final class WayApart {
             hanging.set(part, ties.hung(part));
         }
         while (!hanging.isEmpty()) {
-            int first = hanging.stream()
-                    .filter(part -> !job.network.isTether(part))
-                    .findFirst()
-                    .orElse(hanging.nextSetBit(0));
-            BitSet group = hangingWith(first);
+            BitSet group = hangingWith(firstRigid(hanging));
             group.and(hanging);
             hanging.andNot(group);
             if (!group.intersects(asideNext)) {
@@ -351,9 +360,21 @@ final class WayApart {
         }
     }
 
+    /** The first that is no tether; the first of all where there is none. */
+    private int firstRigid(BitSet parts) {
+        for (int part = parts.nextSetBit(0); part >= 0; part = parts.nextSetBit(part + 1)) {
+            if (!job.network.isTether(part)) {
+                return part;
+            }
+        }
+        return parts.nextSetBit(0);
+    }
+
     private void tieUp(BitSet group, Joint joint) {
         AidsOn.On there = aids.holding(group);
-        boolean isNew = group.stream().anyMatch(part -> !announcedHung.get(part));
+        BitSet fresh = (BitSet) group.clone();
+        fresh.andNot(announcedHung);
+        boolean isNew = !fresh.isEmpty();
         if (there != null && !isNew) {
             return;
         }
@@ -379,17 +400,20 @@ final class WayApart {
     }
 
     private List<Part> all(BitSet group) {
-        return group.stream().mapToObj(job::part).toList();
+        List<Part> parts = new ArrayList<>();
+        for (int part = group.nextSetBit(0); part >= 0; part = group.nextSetBit(part + 1)) {
+            parts.add(job.part(part));
+        }
+        return parts;
     }
 
     private Part hangingPart(BitSet group, Joint joint) {
-        return job.part(joint.joins().stream()
-                .filter(part -> group.get(part) && !job.network.isTether(part))
-                .findFirst()
-                .orElseGet(() -> group.stream()
-                        .filter(part -> !job.network.isTether(part))
-                        .findFirst()
-                        .orElse(group.nextSetBit(0))));
+        for (int part : joint.joins()) {
+            if (group.get(part) && !job.network.isTether(part)) {
+                return job.part(part);
+            }
+        }
+        return job.part(firstRigid(group));
     }
 
     /** Parts that the plan moves aside, with an aid, before the next joint is opened. */

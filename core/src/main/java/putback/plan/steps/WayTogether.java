@@ -2,7 +2,6 @@ package putback.plan.steps;
 
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Comparator;
 import java.util.List;
 import java.util.TreeMap;
 import putback.plan.access.Ties;
@@ -99,8 +98,8 @@ final class WayTogether {
         for (int i = done.nextClearBit(0); i < graph.size(); i = done.nextClearBit(i + 1)) {
             rest.add(i);
         }
-        rest.sort(
-                Comparator.comparingInt((Integer i) -> -position(graph.task(i))).thenComparingInt(i -> i));
+        // the sort is stable: equals stay in the order of their numbers
+        rest.sort((a, b) -> Integer.compare(position(graph.task(b)), position(graph.task(a))));
         for (int i : rest) {
             Task task = graph.task(i);
             if (task.height() != Height.ANY && task.height() != log.height()) {
@@ -126,19 +125,19 @@ final class WayTogether {
         int best = -1;
         for (int i = 0; i < graph.size(); i++) {
             if (graph.isReady(i, done, log.height())
-                    && (best < 0 || cheapestFirst().compare(graph.task(i), graph.task(best)) < 0)) {
+                    && (best < 0 || cheapestFirst(graph.task(i), graph.task(best)) < 0)) {
                 best = i;
             }
         }
         return best;
     }
 
-    private Comparator<Task> cheapestFirst() {
-        return Comparator.comparingInt((Task task) -> task.kind().rank())
-                .thenComparing(this::setup)
-                .thenComparing(Task::kind)
-                .thenComparingInt(task -> -position(task))
-                .thenComparingInt(task -> isCritical(task) ? 0 : 1);
+    private int cheapestFirst(Task a, Task b) {
+        int order = Integer.compare(a.kind().rank(), b.kind().rank());
+        order = order == 0 ? setup(a).compareTo(setup(b)) : order;
+        order = order == 0 ? a.kind().compareTo(b.kind()) : order;
+        order = order == 0 ? Integer.compare(position(b), position(a)) : order;
+        return order == 0 ? Boolean.compare(isCritical(b), isCritical(a)) : order;
     }
 
     private static boolean isCritical(Task task) {
@@ -175,7 +174,12 @@ final class WayTogether {
 
     private boolean wheelIsOff() {
         Ties ties = job.ties(open);
-        return job.assembly.parts().stream().anyMatch(part -> Job.isWheel(part) && ties.off(part.index()));
+        for (Part part : job.assembly.parts()) {
+            if (Job.isWheel(part) && ties.off(part.index())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void perform(Task task) {
@@ -209,7 +213,9 @@ final class WayTogether {
                     Act.CLEAN, joint, "Before closing " + Words.of(joint) + ": " + String.join("; ", cleaning) + "."));
         }
         offerUp(joint);
-        joint.letsGo().forEach(letting -> prepareAid(joint, letting));
+        for (Letting letting : joint.letsGo()) {
+            prepareAid(joint, letting);
+        }
         Draft draft = Draft.at(Act.START, joint, UndoText.start(joint, back))
                 .minutes(charges.start(joint))
                 .caution(cautions.start(joint, back));
@@ -287,10 +293,12 @@ final class WayTogether {
 
     private void offerUp(BitSet piece, Joint joint, boolean onCar) {
         Part named = GroupText.named(job, piece, joint);
-        List<Part> others = piece.stream()
-                .filter(part -> part != named.index())
-                .mapToObj(job::part)
-                .toList();
+        List<Part> others = new ArrayList<>();
+        for (int part = piece.nextSetBit(0); part >= 0; part = piece.nextSetBit(part + 1)) {
+            if (part != named.index()) {
+                others.add(job.part(part));
+            }
+        }
         String what = GroupText.of(job, piece, named, others, true);
         String text = onCar ? "Offer up " + what + "." : "Put " + what + " in place.";
         boolean bench = !onCar && joint.entry().station() == Station.BENCH;

@@ -14,13 +14,13 @@ import putback.sheet.UnitEntry;
 import putback.sheet.Where;
 
 /** Makes assemblies in which every rule of selection occurs, the same for the same seed. */
-final class SheetGenerator {
+public final class SheetGenerator {
     private static final int LARGEST_UNIT = 4;
 
     private SheetGenerator() {}
 
     /** One assembly with what is to be renewed. */
-    record Instance(long seed, Assembly assembly, Wanted wanted) {
+    public record Instance(long seed, Assembly assembly, Wanted wanted) {
         @Override
         public String toString() {
             return "seed " + seed + ", " + assembly.joints().size() + " joints, renew " + wanted.ids();
@@ -30,7 +30,7 @@ final class SheetGenerator {
     /**
      * @param joints how many joints the whole car has at least; a few more where a tether or a side brings them
      */
-    static Instance make(long seed, int joints, boolean sided) {
+    public static Instance make(long seed, int joints, boolean sided) {
         SplittableRandom random = new SplittableRandom(seed);
         Draft draft = new Draft(random, sided);
         new Layout(draft).grow(joints);

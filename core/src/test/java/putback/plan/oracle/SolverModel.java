@@ -25,7 +25,7 @@ import putback.sheet.Assembly;
  * condition holds for every sound choice, so each optimum is a lower bound; the first choice that is against nothing is
  * a sound one whose work is that bound.
  */
-final class SolverModel {
+public final class SolverModel {
     static {
         Loader.loadNativeLibraries();
     }
@@ -41,7 +41,7 @@ final class SolverModel {
     private final BitSet asides = new BitSet();
     private int rounds;
 
-    SolverModel(Assembly assembly, Wanted wanted) {
+    public SolverModel(Assembly assembly, Wanted wanted) {
         this.rules = new Rules(assembly);
         this.duty = new Duty(rules, wanted);
         choosable.set(0, rules.joints());
@@ -53,7 +53,7 @@ final class SolverModel {
     }
 
     /** In millionths of a minute; empty when nothing sound fulfils what is wanted. */
-    OptionalLong leastWork() {
+    public OptionalLong leastWork() {
         StuckCuts stuckCuts = new StuckCuts(rules, choosable, asides);
         LooseCuts looseCuts = new LooseCuts(rules);
         while (true) {
