@@ -5,6 +5,7 @@ import putback.plan.Plan;
 import putback.plan.Planner;
 import putback.plan.selection.WantedNames;
 import putback.plan.selection.WantedNames.Understood;
+import putback.quantity.Shown;
 import putback.store.sheets.Fault;
 import putback.store.sheets.Read;
 import putback.store.sheets.SheetReader;
@@ -13,20 +14,31 @@ import putback.store.sheets.SheetReader;
 sealed interface Answer {
     record Planned(Plan plan) implements Answer {}
 
-    /** @param status of HTTP */
+    /**
+     * @param status of HTTP
+     */
     record Refused(int status, String heading, List<String> lines) implements Answer {}
 
     static Answer to(Question question) {
         if (!SheetReader.stockIds().contains(question.sheet())) {
-            return new Refused(404, "No such sheet", List.of("There is no sheet called " + question.sheet() + "."));
+            return new Refused(
+                    404, "No such sheet", List.of("There is no sheet called " + Shown.text(question.sheet()) + "."));
         }
         Read read = SheetReader.stock(question.sheet());
         if (read instanceof Read.Faulty faulty) {
             List<String> lines = faulty.faults().stream().map(Fault::toString).toList();
             return new Refused(422, "This sheet cannot be used", lines);
         }
-        Understood understood =
-                WantedNames.understand(((Read.Sheet) read).assembly(), question.renew(), question.sides());
+        if (question.sides().isEmpty()) {
+            String said = "The side is left, right or both, not " + Shown.text(question.side()) + ".";
+            return new Refused(400, "Not understood", List.of(said));
+        }
+        if (question.renew().isEmpty()) {
+            return new Refused(
+                    400, "Nothing to renew", List.of("Tick at least one part or unit that is to be renewed."));
+        }
+        List<String> names = question.renew().stream().map(Shown::text).toList();
+        Understood understood = WantedNames.understand(((Read.Sheet) read).assembly(), names, question.sides());
         if (understood instanceof Understood.Unclear unclear) {
             return new Refused(400, "Not understood", unclear.messages());
         }
@@ -35,8 +47,13 @@ sealed interface Answer {
 
     private static Answer planned(putback.plan.Planned planned) {
         if (planned instanceof putback.plan.Planned.Locked locked) {
-            return new Refused(422, "No sound order", List.of(locked.sentence()));
+            return locked(locked.sentence());
         }
         return new Planned(((putback.plan.Planned.Sound) planned).plan());
+    }
+
+    /** What is wanted cannot be reached in any order. */
+    static Refused locked(String sentence) {
+        return new Refused(422, "No sound order", List.of(sentence));
     }
 }

@@ -22,6 +22,16 @@ final class Pages {
         return fill("plan.jte", Map.of("plan", plan));
     }
 
+    /** The plan alone, to stand below the form. */
+    String part(PlanView plan) {
+        return fill("part.jte", Map.of("plan", plan));
+    }
+
+    /** Why there is none, in the same place. */
+    String refused(String heading, List<String> lines) {
+        return fill("refused.jte", Map.of("heading", heading, "lines", lines));
+    }
+
     String message(String heading, List<String> lines) {
         return fill("message.jte", Map.of("heading", heading, "lines", lines));
     }

@@ -1,16 +1,24 @@
 package putback.app.web;
 
+import java.math.BigDecimal;
 import java.util.List;
-import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import putback.app.ladder.Figures;
 import putback.app.ladder.LadderSize;
 import putback.app.ladder.LadderSvg;
 import putback.app.text.Headline;
 import putback.plan.PartNeed;
 import putback.plan.Plan;
-import putback.plan.Reasons;
 import putback.plan.ToolUse;
+import putback.plan.steps.Phase;
 
-/** A plan as the page shows it. */
+/**
+ * A plan as the page shows it.
+ *
+ * @param proof whether anything cheaper exists, in words
+ * @param sum of the prices; null when fewer than two are known
+ * @param sumNote what the sum leaves out; may be empty
+ */
 public record PlanView(
         Question question,
         String title,
@@ -21,46 +29,75 @@ public record PlanView(
         String proof,
         String wide,
         String narrow,
-        List<StepView> steps,
+        List<StepView> apart,
+        List<StepView> together,
         List<ToolUse> tools,
         List<PartNeed> parts,
+        @Nullable String sum,
+        String sumNote,
         List<String> advice,
         List<String> warnings) {
+    public PlanView {
+        apart = List.copyOf(apart);
+        together = List.copyOf(together);
+        tools = List.copyOf(tools);
+        parts = List.copyOf(parts);
+        advice = List.copyOf(advice);
+        warnings = List.copyOf(warnings);
+    }
 
     static PlanView of(Question question, Plan plan) {
-        Reasons reasons = Reasons.of(plan);
+        StepViews steps = new StepViews(plan);
+        int priced = 0;
+        BigDecimal sum = BigDecimal.ZERO;
+        for (PartNeed need : plan.parts()) {
+            BigDecimal price = need.price();
+            if (price != null) {
+                sum = sum.add(price);
+                priced++;
+            }
+        }
         return new PlanView(
                 question,
                 plan.assembly().sheet().title(),
                 Headline.renewed(plan),
-                plan.selection().work().toString(),
-                plan.setup().toString(),
-                plan.total().toString(),
+                Figures.minutes(plan.selection().work()),
+                Figures.minutes(plan.setup()),
+                Figures.minutes(plan.total()),
                 proof(plan),
                 LadderSvg.draw(plan, LadderSize.WIDE),
                 LadderSvg.draw(plan, LadderSize.NARROW),
-                plan.steps().stream().map(step -> StepView.of(step, reasons)).toList(),
+                steps.of(Phase.APART),
+                steps.of(Phase.TOGETHER),
                 plan.tools(),
                 plan.parts(),
+                priced > 1 ? sum.toPlainString() : null,
+                priced == plan.parts().size() ? "" : " of what has a price",
                 plan.advice(),
                 plan.warnings());
     }
 
     private static String proof(Plan plan) {
+        String objective = Figures.minutes(plan.objective());
         return plan.proof().proven()
-                ? "No cheaper way exists: proven."
-                : "The best way found; none takes less than "
-                        + plan.proof().bound().decimal().toPlainString() + " of its "
-                        + plan.objective().toString() + ".";
+                ? "Work and set-up on the way apart: " + objective + " min. No cheaper way exists: proven."
+                : "Work and set-up on the way apart: " + objective + " min, the best found. No way can be cheaper than "
+                        + Figures.minutes(plan.proof().bound()) + " min.";
     }
 
-    /** The numbers of the steps that need a tool. */
-    public static String steps(ToolUse use) {
-        return use.steps().stream().map(String::valueOf).collect(Collectors.joining(", "));
+    /** What is read out when the plan has changed. */
+    public String said() {
+        return renewed + ": " + total + " minutes, " + (apart.size() + together.size()) + " steps; the plan is below.";
     }
 
-    /** The steps of one way. */
-    public List<StepView> steps(boolean apart) {
-        return steps.stream().filter(step -> step.apart() == apart).toList();
+    /** Why a part is on the list; empty where it is what was asked for. */
+    public static String reason(PartNeed need) {
+        return need.reason().equals("renew") ? "" : need.reason();
+    }
+
+    /** The price of a part. */
+    public static String price(PartNeed need) {
+        BigDecimal price = need.price();
+        return price == null ? "not known" : price.toPlainString();
     }
 }

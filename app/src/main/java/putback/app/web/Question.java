@@ -2,8 +2,10 @@ package putback.app.web;
 
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import putback.sheet.Side;
 
 /**
@@ -14,15 +16,32 @@ import putback.sheet.Side;
  * @param side left, right or both
  */
 public record Question(String sheet, List<String> renew, String side) {
+    private static final int MOST_NAMES = 200;
+
     public Question {
         renew = List.copyOf(renew);
     }
 
+    /** Reads what an address gives; one value may name several things with commas between them. */
+    static Question of(@Nullable String sheet, List<String> values, @Nullable String side) {
+        List<String> names = new ArrayList<>();
+        for (String value : values) {
+            for (String name : value.split(",", -1)) {
+                if (!name.isBlank() && !names.contains(name.strip()) && names.size() < MOST_NAMES) {
+                    names.add(name.strip());
+                }
+            }
+        }
+        return new Question(sheet == null ? "" : sheet, names, side == null || side.isEmpty() ? "both" : side);
+    }
+
+    /** The sides that are meant; none when the word is not understood. */
     Set<Side> sides() {
         return switch (side) {
             case "left" -> Set.of(Side.LEFT);
             case "right" -> Set.of(Side.RIGHT);
-            default -> Set.of(Side.LEFT, Side.RIGHT);
+            case "both" -> Set.of(Side.LEFT, Side.RIGHT);
+            default -> Set.of();
         };
     }
 

@@ -11,6 +11,7 @@ import java.util.logging.Logger;
 import putback.app.json.PlanJson;
 import putback.app.ladder.LadderSize;
 import putback.app.ladder.LadderSvg;
+import putback.quantity.Shown;
 import putback.store.sheets.Read;
 import putback.store.sheets.SheetReader;
 
@@ -18,14 +19,22 @@ import putback.store.sheets.SheetReader;
 public final class Server implements AutoCloseable {
     private static final String LOOPBACK = "127.0.0.1";
 
+    /** Kept, since a logger that nobody holds forgets its level. */
+    private static final List<Logger> QUIET =
+            List.of(Logger.getLogger("io.javalin"), Logger.getLogger("org.eclipse.jetty"));
+
+    private static final Logger LOG = Logger.getLogger(Server.class.getName());
+    private static final String TOLD = "told";
+
     private final Pages pages = new Pages();
     private final Javalin javalin;
 
     private Server(int port) {
-        Logger.getLogger("").setLevel(Level.WARNING);
+        QUIET.forEach(logger -> logger.setLevel(Level.OFF));
         javalin = Javalin.create(config -> {
                     config.startup.showJavalinBanner = false;
                     config.startup.showOldJavalinVersionWarning = false;
+                    config.startup.startupWatcherEnabled = false;
                     routes(config.routes);
                 })
                 .start(LOOPBACK, port);
@@ -59,16 +68,17 @@ public final class Server implements AutoCloseable {
         routes.get("/plan.json", context -> file(context, "application/json"));
         routes.get("/page.css", context -> asset(context, "page.css", "text/css"));
         routes.get("/page.js", context -> asset(context, "page.js", "text/javascript"));
-        routes.error(404, "html", context -> {
-            if (context.resultInputStream() == null || "Not Found".equals(context.result())) {
+        routes.get("/plan-part", this::plan);
+        routes.get("/mark.svg", context -> asset(context, "mark.svg", "image/svg+xml"));
+        routes.error(404, context -> {
+            if (context.attribute(TOLD) == null) {
                 refuse(context, new Answer.Refused(404, "No such page", List.of("There is nothing at this address.")));
             }
         });
-        routes.exception(
-                RuntimeException.class,
-                (fault, context) -> refuse(
-                        context,
-                        new Answer.Refused(500, "A fault in the program", List.of("Maybe go back and try again."))));
+        routes.exception(Exception.class, (fault, context) -> {
+            LOG.log(Level.SEVERE, fault, () -> "a fault in the program itself, at " + context.path());
+            refuse(context, new Answer.Refused(500, "A fault in the program", List.of("Maybe go back and try again.")));
+        });
     }
 
     /** No page may load, run or be framed by anything from elsewhere. */
@@ -84,10 +94,12 @@ public final class Server implements AutoCloseable {
 
     private void sheet(Context context) {
         String id = context.pathParam("id");
+        Question chosen = Question.of(id, context.queryParams("renew"), context.queryParam("side"));
         if (SheetReader.stockIds().contains(id) && SheetReader.stock(id) instanceof Read.Sheet sheet) {
-            page(context, pages.sheet(SheetView.of(id, sheet.assembly())));
+            page(context, pages.sheet(SheetView.of(chosen, sheet.assembly())));
         } else {
-            refuse(context, new Answer.Refused(404, "No such sheet", List.of("There is no sheet called " + id + ".")));
+            String said = "There is no sheet called " + Shown.text(id) + ".";
+            refuse(context, new Answer.Refused(404, "No such sheet", List.of(said)));
         }
     }
 
@@ -97,7 +109,8 @@ public final class Server implements AutoCloseable {
         if (answer instanceof Answer.Refused refused) {
             refuse(context, refused);
         } else {
-            page(context, pages.plan(PlanView.of(question, ((Answer.Planned) answer).plan())));
+            PlanView view = PlanView.of(question, ((Answer.Planned) answer).plan());
+            page(context, isPart(context) ? pages.part(view) : pages.plan(view));
         }
     }
 
@@ -106,16 +119,18 @@ public final class Server implements AutoCloseable {
         if (answer instanceof Answer.Planned planned) {
             boolean svg = type.startsWith("image");
             context.contentType(type + "; charset=utf-8");
-            context.result(svg ? LadderSvg.draw(planned.plan(), LadderSize.WIDE) : PlanJson.of(planned.plan()));
+            context.result(svg ? LadderSvg.draw(planned.plan(), LadderSize.PAPER) : PlanJson.of(planned.plan()));
         } else {
             refuse(context, (Answer.Refused) answer);
         }
     }
 
     private static Question question(Context context) {
-        String sheet = context.queryParam("sheet");
-        String side = context.queryParam("side");
-        return new Question(sheet == null ? "" : sheet, context.queryParams("renew"), side == null ? "both" : side);
+        return Question.of(context.queryParam("sheet"), context.queryParams("renew"), context.queryParam("side"));
+    }
+
+    private static boolean isPart(Context context) {
+        return context.path().equals("/plan-part");
     }
 
     private static void page(Context context, String html) {
@@ -124,7 +139,12 @@ public final class Server implements AutoCloseable {
 
     private void refuse(Context context, Answer.Refused refused) {
         context.status(refused.status());
-        page(context, pages.message(refused.heading(), refused.lines()));
+        context.attribute(TOLD, true);
+        page(
+                context,
+                isPart(context)
+                        ? pages.refused(refused.heading(), refused.lines())
+                        : pages.message(refused.heading(), refused.lines()));
     }
 
     private static void asset(Context context, String name, String type) throws IOException {

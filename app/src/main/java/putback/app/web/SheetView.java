@@ -14,48 +14,63 @@ import putback.store.sheets.SheetReader;
  * A stock sheet as a page shows it.
  *
  * @param units renewed in one piece
+ * @param side the one that is chosen: left, right or both
  */
 public record SheetView(
-        String id, String title, boolean sided, int parts, int fixings, List<Choice> units, List<Choice> single) {
+        String id,
+        String title,
+        boolean sided,
+        int parts,
+        int fixings,
+        List<Choice> units,
+        List<Choice> single,
+        String side) {
     public SheetView {
         units = List.copyOf(units);
         single = List.copyOf(single);
     }
 
-    /** Something that can be ticked. @param name as a person says it */
-    public record Choice(String id, String name) {}
+    /**
+     * Something that can be ticked.
+     *
+     * @param name as a person says it
+     */
+    public record Choice(String id, String name, boolean ticked) {}
 
     /** All stock sheets that can be used. */
     static List<SheetView> all() {
         List<SheetView> views = new ArrayList<>();
         for (String id : SheetReader.stockIds()) {
             if (SheetReader.stock(id) instanceof Read.Sheet sheet) {
-                views.add(of(id, sheet.assembly()));
+                views.add(of(new Question(id, List.of(), "both"), sheet.assembly()));
             }
         }
         return views;
     }
 
-    static SheetView of(String id, Assembly assembly) {
+    static SheetView of(Question chosen, Assembly assembly) {
         Map<String, Choice> units = new LinkedHashMap<>();
         for (Unit unit : assembly.units()) {
             String name = unit.entry().id();
-            units.putIfAbsent(name, new Choice(name, unit.entry().name()));
+            units.putIfAbsent(
+                    name, new Choice(name, unit.entry().name(), chosen.renew().contains(name)));
         }
         Map<String, Choice> single = new LinkedHashMap<>();
         for (Part part : assembly.parts()) {
-            if (!part.isBody()) {
-                String name = part.entry().id();
-                single.putIfAbsent(name, new Choice(name, part.entry().name()));
+            String name = part.entry().id();
+            if (!part.isBody() && !units.containsKey(name)) {
+                boolean ticked = chosen.renew().contains(name);
+                single.putIfAbsent(name, new Choice(name, part.entry().name(), ticked));
             }
         }
         return new SheetView(
-                id,
+                chosen.sheet(),
                 assembly.sheet().title(),
                 assembly.sided(),
                 assembly.parts().size() - 1,
                 assembly.joints().size(),
                 List.copyOf(units.values()),
-                List.copyOf(single.values()));
+                List.copyOf(single.values()),
+                chosen.side());
     }
 }

@@ -1,19 +1,55 @@
-// Says what is ticked, and keeps an empty form from being sent. The pages work without it.
-const form = document.getElementById('choose');
-if (form) {
-    const picked = document.getElementById('picked');
-    const ticked = () => [...form.querySelectorAll('input[name=renew]:checked')];
-    const say = () => {
-        const names = ticked().map((box) => box.closest('label').textContent.trim());
-        picked.textContent = names.length ? names.join(', ') : 'Nothing ticked yet.';
-    };
-    form.addEventListener('change', say);
-    form.addEventListener('submit', (event) => {
-        if (!ticked().length) {
-            event.preventDefault();
-            picked.textContent = 'Tick what is to be renewed first.';
-            form.querySelector('input[name=renew]').focus();
-        }
-    });
-    say();
-}
+// Shows the plan below the form as soon as something is ticked. Without this file the button does the same.
+(() => {
+  "use strict";
+  const form = document.getElementById("choose");
+  const live = document.getElementById("live");
+  const said = document.getElementById("picked");
+  if (!form || !live || !said) {
+    return;
+  }
+  let running = null;
+
+  const ticked = () => [...form.querySelectorAll("input[name=renew]:checked")];
+
+  const refresh = async () => {
+    if (running) {
+      running.abort();
+    }
+    const mine = new AbortController();
+    running = mine;
+    const asked = new URLSearchParams(new FormData(form));
+    if (!asked.has("renew")) {
+      live.replaceChildren();
+      said.textContent = "";
+      return;
+    }
+    const names = ticked().map((box) => box.closest("label").textContent.trim());
+    said.textContent = names.join(", ") + ": planning …";
+    try {
+      const answer = await fetch("/plan-part?" + asked, { signal: mine.signal });
+      const text = await answer.text();
+      if (mine.signal.aborted) {
+        return;
+      }
+      live.innerHTML = text;
+      const part = live.firstElementChild;
+      said.textContent = part ? part.dataset.said || "" : "";
+    } catch (fault) {
+      if (!mine.signal.aborted) {
+        said.textContent = "The plan cannot be had just now. Is the program still running?";
+      }
+    }
+  };
+
+  form.addEventListener("change", refresh);
+  form.addEventListener("submit", (event) => {
+    if (!ticked().length) {
+      event.preventDefault();
+      said.textContent = "Tick what is to be renewed first.";
+      form.querySelector("input[name=renew]").focus();
+    }
+  });
+  if (ticked().length) {
+    refresh();
+  }
+})();

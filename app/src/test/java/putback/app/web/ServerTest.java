@@ -63,7 +63,7 @@ class ServerTest {
     @Test
     void theSamePlan_comesAsPictureAndForPrograms() throws Exception {
         HttpResponse<String> svg = get("/plan.svg?sheet=front-brake&renew=disc&side=both");
-        assertThat(svg.headers().firstValue("content-type")).hasValue("image/svg+xml;charset=utf-8");
+        assertThat(svg.headers().firstValue("content-type")).hasValue("image/svg+xml; charset=utf-8");
         assertThat(svg.body()).startsWith("<svg ");
         HttpResponse<String> json = get("/plan.json?sheet=front-brake&renew=disc&side=both");
         assertThat(json.body()).startsWith("{").contains("\"proven\"");

@@ -1,0 +1,206 @@
+package putback.app.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.deque.html.axecore.results.Rule;
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.Media;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+@Tag("browser")
+class JobPageTest {
+    private static final String JOB = "plan?sheet=demo-van&renew=spring&renew=damper&renew=pads&side=both";
+    private static final Path PICTURES = Path.of("target", "screenshots");
+
+    private static Server server;
+    private static Playwright playwright;
+    private static Browser browser;
+
+    @BeforeAll
+    static void start() {
+        server = Server.start(0);
+        playwright = Playwright.create(
+                new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+        browser = playwright
+                .chromium()
+                .launch(new BrowserType.LaunchOptions()
+                        .setExecutablePath(Path.of("/usr/bin/chromium"))
+                        .setArgs(List.of(
+                                "--headless",
+                                "--no-sandbox",
+                                "--disable-gpu",
+                                "--disable-quic",
+                                "--no-first-run",
+                                "--disable-background-networking",
+                                "--disable-component-update",
+                                "--disable-sync")));
+    }
+
+    @AfterAll
+    static void stop() {
+        if (browser != null) {
+            browser.close();
+        }
+        if (playwright != null) {
+            playwright.close();
+        }
+        server.close();
+    }
+
+    private static BrowserContext context(int width, ColorScheme scheme) {
+        return browser.newContext(
+                new Browser.NewContextOptions().setViewportSize(width, 900).setColorScheme(scheme));
+    }
+
+    private static void picture(Page page, String name, boolean whole) {
+        page.screenshot(new Page.ScreenshotOptions()
+                .setPath(PICTURES.resolve(name + ".png"))
+                .setFullPage(whole));
+    }
+
+    @Test
+    void keyboardAlone_choosesAndPlans() {
+        try (BrowserContext context = context(1280, ColorScheme.LIGHT)) {
+            Page page = context.newPage();
+            List<String> faults = new ArrayList<>();
+            page.onConsoleMessage(message -> {
+                if (message.type().equals("error")) {
+                    faults.add(message.text());
+                }
+            });
+            page.navigate(server.address() + "/");
+            page.keyboard().press("Tab");
+            assertThat(focused(page)).isEqualTo("To the content");
+            page.keyboard().press("Enter");
+            tabTo(page, "document.activeElement.getAttribute('href') === '/sheet/demo-van'");
+            page.keyboard().press("Enter");
+            page.waitForURL("**/sheet/demo-van");
+            tabTo(page, "document.activeElement.value === 'damper'");
+            page.keyboard().press("Space");
+            page.waitForSelector("#live .minutes");
+            assertThat(page.textContent("#picked")).contains("minutes", "steps");
+            tabTo(page, "document.activeElement.name === 'side'");
+            page.keyboard().press("ArrowUp");
+            tabTo(page, "document.activeElement.tagName === 'BUTTON'");
+            page.keyboard().press("Enter");
+            page.waitForURL("**/plan?**");
+            assertThat(page.textContent("h1")).contains("Rear damper, right").doesNotContain("left");
+            tabTo(page, "document.activeElement.tagName === 'SUMMARY'");
+            page.keyboard().press("Enter");
+            assertThat(page.isVisible("details[open] p")).isTrue();
+            assertThat(faults).isEmpty();
+        }
+    }
+
+    private static Object focused(Page page) {
+        return page.evaluate("document.activeElement.textContent");
+    }
+
+    private static void tabTo(Page page, String condition) {
+        for (int i = 0; i < 200; i++) {
+            page.keyboard().press("Tab");
+            if (Boolean.TRUE.equals(page.evaluate(condition))) {
+                return;
+            }
+        }
+        throw new AssertionError("the keyboard does not come to: " + condition);
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {320, 390, 1280})
+    void pages_needNoScrollingSideways(int width) {
+        try (BrowserContext context = context(width, ColorScheme.LIGHT)) {
+            Page page = context.newPage();
+            for (String address : List.of("", "sheet/demo-van", JOB, "no-such-page")) {
+                page.navigate(server.address() + "/" + address);
+                assertThat((Integer) page.evaluate("document.documentElement.scrollWidth"))
+                        .as(address)
+                        .isLessThanOrEqualTo(width);
+                String name = address.isEmpty() ? "home" : address.split("[?/]", 2)[0];
+                picture(page, name + "-" + width, true);
+            }
+            page.navigate(server.address() + "/" + JOB);
+            assertThat(page.isVisible(".ladder-narrow")).isEqualTo(width < 720);
+            assertThat(page.isVisible(".ladder-wide")).isEqualTo(width >= 720);
+        }
+    }
+
+    @Test
+    void everyRequest_goesToTheServerItself() {
+        try (BrowserContext context = context(1280, ColorScheme.LIGHT)) {
+            Page page = context.newPage();
+            List<String> asked = new ArrayList<>();
+            page.onRequest(request -> asked.add(request.url()));
+            page.navigate(server.address() + "/");
+            page.navigate(server.address() + "/" + "sheet/demo-van?renew=pads");
+            page.waitForSelector("#live .minutes");
+            page.navigate(server.address() + "/" + JOB);
+            assertThat(asked).hasSizeGreaterThan(5).allMatch(url -> url.startsWith(server.address()));
+        }
+    }
+
+    @Test
+    void withoutScript_theButtonPlans() {
+        try (BrowserContext context = browser.newContext(new Browser.NewContextOptions().setJavaScriptEnabled(false))) {
+            Page page = context.newPage();
+            page.navigate(server.address() + "/" + "sheet/demo-van");
+            page.check("input[value=pads]");
+            page.click("button");
+            assertThat(page.textContent("h1")).contains("Brake pads, left and right");
+        }
+    }
+
+    @Test
+    void paper_showsTheWideLadderAndNoForm() {
+        try (BrowserContext context = context(390, ColorScheme.DARK)) {
+            Page page = context.newPage();
+            page.navigate(server.address() + "/" + JOB);
+            page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
+            assertThat(page.isVisible(".ladder-wide")).isTrue();
+            assertThat(page.isVisible(".ladder-narrow")).isFalse();
+            assertThat(page.evaluate("getComputedStyle(document.body).backgroundColor"))
+                    .isEqualTo("rgb(255, 255, 255)");
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"LIGHT,1280", "DARK,1280", "LIGHT,390", "DARK,390"})
+    void accessibilityRules_findNothing(ColorScheme scheme, int width) {
+        try (BrowserContext context = context(width, scheme)) {
+            Page page = context.newPage();
+            for (String address : List.of("", "sheet/demo-van", "sheet/demo-van?renew=pads", JOB, "no-such-page")) {
+                page.navigate(server.address() + "/" + address);
+                if (address.contains("pads") && address.startsWith("sheet")) {
+                    page.waitForSelector("#live .minutes");
+                }
+                List<Rule> violations = new AxeBuilder(page).analyze().getViolations();
+                assertThat(violations)
+                        .as(address)
+                        .extracting(rule -> rule.getId() + ": " + rule.getHelp() + " "
+                                + rule.getNodes().get(0).getHtml())
+                        .isEmpty();
+            }
+            page.navigate(server.address() + "/" + JOB);
+            picture(page, "plan-top-" + width + "-" + scheme.name().charAt(0), false);
+            page.locator(".steps").first().scrollIntoViewIfNeeded();
+            page.evaluate("document.querySelectorAll('.steps')[0].scrollIntoView()");
+            picture(page, "plan-steps-" + width + "-" + scheme.name().charAt(0), false);
+        }
+    }
+}
