@@ -8,6 +8,7 @@ import java.io.InputStream;
 import java.util.List;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import org.jspecify.annotations.Nullable;
 import putback.app.json.PlanJson;
 import putback.app.ladder.LadderSize;
 import putback.app.ladder.LadderSvg;
@@ -76,9 +77,19 @@ public final class Server implements AutoCloseable {
             }
         });
         routes.exception(Exception.class, (fault, context) -> {
-            LOG.log(Level.SEVERE, fault, () -> "a fault in the program itself, at " + context.path());
+            LOG.log(Level.SEVERE, () -> "a fault in the program itself, at " + context.path() + ": " + fault);
             refuse(context, new Answer.Refused(500, "A fault in the program", List.of("Maybe go back and try again.")));
         });
+    }
+
+    /** A page of another site that has its name point here is not this machine. */
+    private static boolean isThisMachine(@Nullable String host) {
+        if (host == null) {
+            return false;
+        }
+        int colon = host.indexOf(':');
+        String name = colon < 0 ? host : host.substring(0, colon);
+        return name.equals(LOOPBACK) || name.equals("localhost");
     }
 
     /** No page may load, run or be framed by anything from elsewhere. */
@@ -87,6 +98,11 @@ public final class Server implements AutoCloseable {
                 "Content-Security-Policy",
                 "default-src 'self'; style-src 'self' 'unsafe-inline'; base-uri 'none'; form-action 'self';"
                         + " frame-ancestors 'none'");
+        if (!isThisMachine(context.host())) {
+            context.status(403)
+                    .result("Putback answers only to this machine's own name.")
+                    .skipRemainingHandlers();
+        }
         context.header("X-Content-Type-Options", "nosniff");
         context.header("Referrer-Policy", "no-referrer");
         context.header("Cache-Control", "no-store");

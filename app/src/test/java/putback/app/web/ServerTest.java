@@ -3,10 +3,13 @@ package putback.app.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.net.InetAddress;
+import java.net.Socket;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -58,6 +61,18 @@ class ServerTest {
         HttpResponse<String> page = get("/plan?sheet=front-strut&renew=%3Cscript%3Ealert(1)%3C/script%3E");
         assertThat(page.statusCode()).isEqualTo(400);
         assertThat(page.body()).doesNotContain("<script>alert").contains("&lt;script&gt;");
+    }
+
+    @Test
+    void anotherNameForThisMachine_isRefused() throws Exception {
+        int port = URI.create(server.address()).getPort();
+        try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), port)) {
+            socket.getOutputStream()
+                    .write("GET / HTTP/1.1\r\nHost: elsewhere.example\r\nConnection: close\r\n\r\n"
+                            .getBytes(StandardCharsets.US_ASCII));
+            String answer = new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+            assertThat(answer).startsWith("HTTP/1.1 403").doesNotContain("<html");
+        }
     }
 
     @Test
