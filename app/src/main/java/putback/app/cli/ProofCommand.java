@@ -70,8 +70,10 @@ final class ProofCommand implements Command {
         }
         text.append('\n').append(count(cases, Verdict.AGREES)).append(" of ").append(cases.size());
         return text.append(" agree, ")
+                .append(count(cases, Verdict.KNOWN))
+                .append(" in known disagreement, ")
                 .append(disagree(cases))
-                .append(" disagree.\n")
+                .append(" in disagreement without an explanation.\n")
                 .toString();
     }
 

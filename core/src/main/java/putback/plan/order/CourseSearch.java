@@ -29,6 +29,7 @@ import putback.sheet.Joint;
  */
 public final class CourseSearch {
     private static final int NODES = 600;
+    private static final int EFFORT = 4_000;
     private static final int STATES = 60_000;
     private static final int STATES_IN_ALL = 240_000;
     private static final int MOST_TO_ORDER = 63;
@@ -41,6 +42,9 @@ public final class CourseSearch {
     private long openRank = LeastWork.NO_LIMIT;
     private @Nullable Course best;
     private int nodes;
+    /** What the first choice took; below 0 before it is known. */
+    private long firstEffort = -1;
+
     private int statesLeft = STATES_IN_ALL;
 
     private CourseSearch(Assembly assembly, Wanted wanted) {
@@ -67,11 +71,17 @@ public final class CourseSearch {
                 found.selection(), found.moves(), found.setup(), proven || bound == objective, new Minutes(bound));
     }
 
+    /** Whether the search has to come to an end with what it has. */
+    private boolean usedUp() {
+        return nodes > NODES || firstEffort >= 0 && leastWork.effort() - firstEffort > EFFORT;
+    }
+
     /**
      * @param knownRank no choice of this kind has a lower rank
      */
     private void explore(Within within, long knownRank) {
-        if (++nodes > NODES) {
+        nodes++;
+        if (usedUp()) {
             openRank = Math.min(openRank, knownRank);
             return;
         }
@@ -81,6 +91,9 @@ public final class CourseSearch {
             return;
         }
         consider(choice);
+        if (firstEffort < 0) {
+            firstEffort = leastWork.effort();
+        }
         Within all = decideOut(within, choice);
         decideIn(all, choice);
     }
@@ -115,7 +128,7 @@ public final class CourseSearch {
                 return;
             }
             Undecided support = support(order, choice, undecided);
-            if (support.isEmpty() || nodes > NODES) {
+            if (support.isEmpty() || usedUp()) {
                 openRank = Math.min(openRank, rank);
                 return;
             }

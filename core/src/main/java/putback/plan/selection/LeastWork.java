@@ -43,6 +43,7 @@ public final class LeastWork {
 
     private final BitSet goal;
     private int rounds;
+    private long effort;
 
     public LeastWork(Demand demand) {
         this.demand = demand;
@@ -125,7 +126,15 @@ public final class LeastWork {
     }
 
     private @Nullable Cover cover(BitSet in, BitSet out, long limit) {
-        return new CoverSolver(items.weight, BUDGET).least(List.copyOf(clauses), in, out, limit);
+        CoverSolver solver = new CoverSolver(items.weight, BUDGET);
+        Cover cover = solver.least(List.copyOf(clauses), in, out, limit);
+        effort += solver.nodes();
+        return cover;
+    }
+
+    /** Nodes of search so far, over all questions. */
+    public long effort() {
+        return effort;
     }
 
     private BitSet in(Within within) {
