@@ -79,7 +79,11 @@ final class PlanCommand implements Command {
             return Exit.DONE;
         }
         if (arguments.has("--svg")) {
-            return draw(plan, arguments.value("--svg").orElse(""), terminal);
+            return draw(
+                    plan,
+                    arguments.value("--svg").orElse(""),
+                    arguments.operands().get(0),
+                    terminal);
         }
         if (why > plan.steps().size()) {
             terminal.err()
@@ -92,7 +96,13 @@ final class PlanCommand implements Command {
         return Exit.DONE;
     }
 
-    private static int draw(Plan plan, String name, Terminal terminal) {
+    private static int draw(Plan plan, String name, String sheet, Terminal terminal) {
+        if (isSheet(name, sheet)) {
+            terminal.err()
+                    .println("putback: " + name
+                            + " is a sheet and would be lost; give --svg another name, such as ladder.svg");
+            return Exit.BAD_INPUT;
+        }
         String drawn = LadderSvg.draw(plan, LadderSize.WIDE);
         try {
             Files.write(Path.of(name), drawn.getBytes(StandardCharsets.UTF_8));
@@ -100,6 +110,20 @@ final class PlanCommand implements Command {
         } catch (IOException | InvalidPathException fault) {
             terminal.err().println("putback: cannot write " + name + ": " + FileFault.said(fault));
             return Exit.FAILED;
+        }
+    }
+
+    /** Whether the picture would be written over the sheet that is read, or over a file named like one. */
+    private static boolean isSheet(String name, String sheet) {
+        if (name.endsWith(".yaml") || name.endsWith(".yml") || name.endsWith(".json")) {
+            return true;
+        }
+        try {
+            return Files.exists(Path.of(sheet))
+                    && Files.exists(Path.of(name))
+                    && Files.isSameFile(Path.of(sheet), Path.of(name));
+        } catch (IOException | InvalidPathException unknown) {
+            return false;
         }
     }
 

@@ -263,15 +263,16 @@ final class WayApart {
         }
     }
 
+    /** Only once the last joint that holds it up is open: what is still bolted would carry the part and the spring. */
     private void letDown(Letting letting, Ties before) {
         int index = letting.part();
         AidsOn.On jack = aids.find(index, letting.aid());
-        if (letting.letDown() && jack != null && !letDown.get(index) && !before.off(index)) {
+        boolean due = letting.letDown() && !isAskedAgain(letting);
+        if (due && jack != null && !letDown.get(index) && !before.off(index)) {
             letDown.set(index);
             Part part = job.part(index);
-            String far = isAskedAgain(letting) ? ", as far as it goes; it follows as the rest is opened." : ".";
             log.add(Draft.with(
-                            Act.LET_DOWN, part, "Let " + Words.the(part) + " down slowly on its " + letting.aid() + far)
+                            Act.LET_DOWN, part, "Let " + Words.the(part) + " down slowly on its " + letting.aid() + ".")
                     .aid(letting.aid())
                     .caution(cautions.tethers(List.of(part), open)));
         }

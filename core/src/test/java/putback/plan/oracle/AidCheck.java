@@ -62,11 +62,18 @@ final class AidCheck extends Check {
             if (there) {
                 asked.add(new Asked(j, letting));
             }
-            if (there && letting.letDown() && !off && !scene.letDown.get(part)) {
+            if (there && letting.letDown() && !off && !scene.letDown.get(part) && !isHeldUpByAnother(j, letting)) {
                 toLetDown.add(new Asked(j, letting));
                 downFor.add(new Asked(j, letting));
             }
         }
+    }
+
+    /** Whether a joint that lets the same part down is still to be opened; the part is let down after the last. */
+    private boolean isHeldUpByAnother(int joint, Letting letting) {
+        return scene.plan.selection().open().stream()
+                .filter(other -> other != joint && !scene.open.get(other))
+                .anyMatch(other -> scene.rules.joint(other).letsGo().contains(letting));
     }
 
     private void letDown(Step step) {
