@@ -156,6 +156,7 @@ final class Assembler {
                 reach == null ? behind : resolver.clauses(reach, side, trail.then("reach-on-wheels")),
                 resolver.otherJoints(index, entry.after(), side, trail.then("after")),
                 resolver.otherJoints(index, entry.aheadOf(), side, trail.then("ahead-of")),
+                resolver.otherJoints(index, entry.timing().loosenBefore(), side, trail.then("loosen-before")),
                 lettings(entry.letsGo(), side, trail.then("lets-go")),
                 resolver.allParts(entry.spoils(), side, trail.then("spoils")));
     }

@@ -24,9 +24,9 @@ final class FollowUpCheck {
 
     void check() {
         for (JointEntry joint : sheet.joints()) {
-            ids(
-                    joint.brings(),
-                    Trail.of("joints", Assembler.key(joint.where(), joint.id())).then("brings"));
+            Trail trail = Trail.of("joints", Assembler.key(joint.where(), joint.id()));
+            ids(joint.brings(), trail.then("brings"));
+            ids(joint.timing().tightenAfter(), trail.then("tighten-after"));
         }
         for (FollowUp followUp : sheet.followUps()) {
             ids(followUp.follows(), Trail.of("follow-ups", followUp.id()).then("follows"));

@@ -12,6 +12,7 @@ import java.util.List;
  * @param reachOnWheels the same when it is done on wheels; equal to {@code behind} where the sheet does not say
  * @param after indices of joints that have to be open before
  * @param aheadOf indices of joints that are opened later if both are
+ * @param loosenBefore indices of joints that are still shut when this one is broken loose
  * @param spoils indices of parts that opening it ruins
  */
 public record Joint(
@@ -24,6 +25,7 @@ public record Joint(
         List<List<Integer>> reachOnWheels,
         List<Integer> after,
         List<Integer> aheadOf,
+        List<Integer> loosenBefore,
         List<Letting> letsGo,
         List<Integer> spoils) {
     public Joint {
@@ -32,6 +34,7 @@ public record Joint(
         reachOnWheels = Nested.copyOf(reachOnWheels);
         after = List.copyOf(after);
         aheadOf = List.copyOf(aheadOf);
+        loosenBefore = List.copyOf(loosenBefore);
         letsGo = List.copyOf(letsGo);
         spoils = List.copyOf(spoils);
     }

@@ -35,6 +35,7 @@ public record JointEntry(
         List<LetsGo> letsGo,
         List<String> spoils,
         boolean breakLooseOnWheels,
+        Timing timing,
         boolean pivot,
         Wording wording,
         List<WithNew> withNew,

@@ -24,6 +24,7 @@ import putback.sheet.Station;
 import putback.sheet.StoredEnergy;
 import putback.sheet.Tightening;
 import putback.sheet.Times;
+import putback.sheet.Timing;
 import putback.sheet.Where;
 import putback.sheet.Wording;
 
@@ -69,6 +70,7 @@ final class Benchwork {
                 List.of(),
                 List.of(),
                 false,
+                Timing.PLAIN,
                 false,
                 Wording.SILENT,
                 List.of(),

@@ -188,6 +188,14 @@ final class Cautions {
         return false;
     }
 
+    static List<String> leftHand(Joint joint) {
+        return joint.fastener().leftHanded() ? List.of("Left-hand thread: it comes loose clockwise.") : List.of();
+    }
+
+    static List<String> leftHandBack(Fastener back) {
+        return back.leftHanded() ? List.of("Left-hand thread: it goes on anticlockwise.") : List.of();
+    }
+
     List<String> support(Part part, String aid, BitSet open) {
         List<String> lines = new ArrayList<>();
         if (Job.isCompressor(aid)) {

@@ -3,7 +3,6 @@ package putback.plan.steps;
 import java.util.BitSet;
 import putback.quantity.Minutes;
 import putback.sheet.Joint;
-import putback.sheet.JointEntry;
 
 /** Shares out minutes so that the steps of a joint or part add up exactly. */
 final class Charges {
@@ -29,9 +28,12 @@ final class Charges {
         return percent(joint.entry().open(), LOOSEN);
     }
 
-    static Minutes undo(Joint joint) {
-        JointEntry entry = joint.entry();
-        return entry.breakLooseOnWheels() ? entry.open().minus(loosen(joint)) : entry.open();
+    /**
+     * @param loosened whether it was broken loose in a step of its own
+     */
+    static Minutes undo(Joint joint, boolean loosened) {
+        Minutes open = joint.entry().open();
+        return loosened ? open.minus(loosen(joint)) : open;
     }
 
     Minutes start(Joint joint) {

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 import putback.plan.order.Move;
-import putback.sheet.FollowUp;
 import putback.sheet.Height;
 import putback.sheet.Joint;
 
@@ -44,7 +43,8 @@ final class ClosingOrder {
         }
         addAsides();
         orderJoints();
-        addFollowUps();
+        openedAll.forEach(this::orderHolders);
+        new FollowUpOrder(job, this).add();
     }
 
     TaskGraph graph() {
@@ -79,6 +79,25 @@ final class ClosingOrder {
         }
     }
 
+    /** What was broken loose while another joint still held it is tightened when that joint holds again. */
+    private void orderHolders(int joint) {
+        for (int holder : job.joint(joint).loosenBefore()) {
+            if (tighten.containsKey(joint) && start.containsKey(holder)) {
+                graph.order(secured(holder), at(tighten, joint));
+            }
+        }
+    }
+
+    /** The task that puts a joint together, if it was opened; else -1. */
+    int start(int joint) {
+        return start.getOrDefault(joint, -1);
+    }
+
+    /** The task that tightens a joint, if it was opened and has a thread; else -1. */
+    int tighten(int joint) {
+        return tighten.getOrDefault(joint, -1);
+    }
+
     private static int at(Map<Integer, Integer> tasks, int joint) {
         Integer task = tasks.get(joint);
         if (task == null) {
@@ -93,8 +112,8 @@ final class ClosingOrder {
     }
 
     /** The task after which a joint can bear: run down where it is tightened under load, else closed for good. */
-    private int secured(int joint) {
-        return job.tightenedUnderLoad(job.joint(joint)) ? at(runDown, joint) : closed(joint);
+    int secured(int joint) {
+        return job.tightenedLater(job.joint(joint)) ? at(runDown, joint) : closed(joint);
     }
 
     private void addAsides() {
@@ -138,7 +157,7 @@ final class ClosingOrder {
         Witness secure = onWheelsOnly ? start : witness(before, asides, turns(joint, before, asides));
         waitFor(secured(index), secure, false);
         waitForAsides(at(this.start, index), start.asides);
-        if (job.threaded(joint) && job.tightenedUnderLoad(joint)) {
+        if (job.tightenedLater(joint)) {
             orderUnderLoad(joint, before, asides);
         } else if (look.containsKey(index)) {
             waitFor(at(look, index), secure, false);
@@ -223,36 +242,6 @@ final class ClosingOrder {
             values.add(bit);
         }
         return values;
-    }
-
-    private void addFollowUps() {
-        Map<String, Integer> due = new LinkedHashMap<>();
-        int closing = graph.size();
-        for (FollowUp followUp : job.selection.followUps()) {
-            int task = graph.add(Task.followUp(followUp, followUp.height()));
-            for (int other = 0; other < closing; other++) {
-                boolean brings = bringsOf(other, followUp);
-                if (followUp.height() != Height.RAISED || brings) {
-                    graph.order(other, task);
-                }
-            }
-            due.put(followUp.id(), task);
-        }
-        for (FollowUp followUp : job.selection.followUps()) {
-            for (String earlier : followUp.follows()) {
-                Integer first = due.get(earlier);
-                Integer then = due.get(followUp.id());
-                if (first != null && then != null && !graph.ancestors(first).get(then)) {
-                    graph.order(first, then);
-                }
-            }
-        }
-    }
-
-    /** Whether the task secures a joint that brings the follow-up. */
-    private boolean bringsOf(int task, FollowUp followUp) {
-        Joint joint = graph.task(task).joint();
-        return joint != null && joint.entry().brings().contains(followUp.id()) && task == secured(joint.index());
     }
 
     /**

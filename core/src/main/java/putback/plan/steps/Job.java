@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 import putback.plan.access.Network;
 import putback.plan.access.Ties;
 import putback.plan.order.Move;
@@ -11,6 +12,7 @@ import putback.plan.selection.Selection;
 import putback.plan.selection.Wanted;
 import putback.sheet.Assembly;
 import putback.sheet.Fastener;
+import putback.sheet.FollowUp;
 import putback.sheet.Height;
 import putback.sheet.Joint;
 import putback.sheet.Letting;
@@ -76,6 +78,30 @@ final class Job {
             parts.add(part(index));
         }
         return List.copyOf(parts);
+    }
+
+    List<Part> parts(BitSet group) {
+        List<Part> parts = new ArrayList<>();
+        for (int part = group.nextSetBit(0); part >= 0; part = group.nextSetBit(part + 1)) {
+            parts.add(part(part));
+        }
+        return List.copyOf(parts);
+    }
+
+    /** The rest of a group. */
+    List<Part> others(BitSet group, Part named) {
+        BitSet others = (BitSet) group.clone();
+        others.clear(named.index());
+        return parts(others);
+    }
+
+    boolean wheelIsOff(Ties ties) {
+        for (Part part : assembly.parts()) {
+            if (isWheel(part) && ties.off(part.index())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether it hangs on its tethers even when all is closed. */
@@ -146,6 +172,22 @@ final class Job {
         Height height = tightenHeight(joint);
         return threaded(joint)
                 && (height == Height.RIDE_HEIGHT || height == Height.ON_WHEELS && heightOf(joint) != Height.ON_WHEELS);
+    }
+
+    /** Whether it is run down first and tightened when the car stands otherwise, or after a follow-up of this trip. */
+    boolean tightenedLater(Joint joint) {
+        return tightenedUnderLoad(joint) || threaded(joint) && followUpBefore(joint) != null;
+    }
+
+    /** The follow-up of this trip before which the joint is only run down. */
+    @Nullable
+    FollowUp followUpBefore(Joint joint) {
+        for (FollowUp followUp : selection.followUps()) {
+            if (joint.entry().timing().tightenAfter().contains(followUp.id())) {
+                return followUp;
+            }
+        }
+        return null;
     }
 
     /** Parts whose going shifts the weight of the car. */

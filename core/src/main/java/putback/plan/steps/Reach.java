@@ -25,17 +25,20 @@ final class Reach {
         return Accessibility.canOpen(network, ties, joint, open, asides);
     }
 
-    /** Whether these clauses are met, the joints that come before are open, and a bench joint is on the bench. */
+    /**
+     * Whether these clauses are met, the joints that come before are open (but for those that it turns beside), and a
+     * bench joint is on the bench.
+     */
     boolean canTurn(Joint joint, List<List<Integer>> clauses, BitSet open, BitSet asides) {
         ties.rebuild(open);
-        return isOpen(joint.after(), open)
+        return isOpen(joint.after(), joint.loosenBefore(), open)
                 && inTheWay(joint, clauses, open, asides).isEmpty()
                 && (!network.isBench(joint.index()) || ties.allOff(joint.index()));
     }
 
-    private static boolean isOpen(List<Integer> joints, BitSet open) {
+    private static boolean isOpen(List<Integer> joints, List<Integer> mayBeShut, BitSet open) {
         for (int joint : joints) {
-            if (!open.get(joint)) {
+            if (!open.get(joint) && !mayBeShut.contains(joint)) {
                 return false;
             }
         }

@@ -26,8 +26,8 @@ public final class StepBuilder {
         WayApart apart = new WayApart(job, log, aids, charges);
         apart.run();
         new Turn(job, log, aids).run();
-        new WayTogether(job, log, aids, charges, apart).run();
-        new LastChecks(job, log).run(charges.owed(apart.movedAside()));
+        new WayTogether(job, log, aids, charges, apart.scene()).run();
+        new LastChecks(job, log).run(charges.owed(apart.scene().movedAside));
         return log.finished(job.moves);
     }
 }

@@ -3,6 +3,7 @@ package putback.plan.steps;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import putback.sheet.Joint;
 import putback.sheet.Part;
 import putback.sheet.Unit;
 
@@ -77,8 +78,23 @@ final class Turn {
         }
     }
 
+    /** What is said word for word before a joint on that side is closed is said there only. */
+    private boolean isSaidAtAJoint(String item, Part part) {
+        for (int index = job.opened.nextSetBit(0); index >= 0; index = job.opened.nextSetBit(index + 1)) {
+            Joint joint = job.joint(index);
+            if (joint.side() == part.side()
+                    && joint.entry().wording().beforeClosing().contains(item)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private void prepare(String name, Part part, List<String> items) {
         for (String item : items) {
+            if (isSaidAtAJoint(item, part)) {
+                continue;
+            }
             log.add(Draft.with(Act.PREPARE, part, "New " + Words.low(name) + ": " + item + "."));
         }
     }

@@ -1,7 +1,9 @@
 package putback.plan.steps;
 
+import java.util.List;
 import putback.sheet.Fastener;
 import putback.sheet.Joint;
+import putback.sheet.Part;
 
 /** How each kind of fixing is opened and closed, in words. */
 final class UndoText {
@@ -21,6 +23,12 @@ final class UndoText {
             case HOOK -> "Unhook " + name + ".";
             case SEAT -> "Lift " + name + " out of its seat.";
         };
+    }
+
+    /** Where the old parts go to scrap in one piece. */
+    static String scrapped(Joint joint, List<Part> parts) {
+        String all = parts.size() == 2 ? "both" : "all of them";
+        return "Leave " + Words.of(joint) + " together: " + all + " are renewed, so the old ones need not be parted.";
     }
 
     private static String details(Fastener fastener) {

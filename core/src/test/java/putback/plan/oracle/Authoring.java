@@ -27,6 +27,7 @@ import putback.sheet.Tether;
 import putback.sheet.TetherKind;
 import putback.sheet.Tightening;
 import putback.sheet.Times;
+import putback.sheet.Timing;
 import putback.sheet.UnitEntry;
 import putback.sheet.Where;
 import putback.sheet.WithNew;
@@ -128,6 +129,7 @@ final class Authoring {
                 joint.letsGo,
                 joint.spoils,
                 !joint.bench && joint.behind.isEmpty() && draft.chance(0.15),
+                Timing.PLAIN,
                 draft.chance(0.12),
                 wording(),
                 withNew(joint, fastener),

@@ -19,6 +19,7 @@ import putback.sheet.LetsGo;
 import putback.sheet.Naming;
 import putback.sheet.Station;
 import putback.sheet.Tightening;
+import putback.sheet.Timing;
 import putback.sheet.Where;
 import putback.sheet.WithNew;
 import putback.sheet.Wording;
@@ -44,6 +45,7 @@ public final class AJoint {
     private final List<LetsGo> letsGo = new ArrayList<>();
     private List<String> spoils = List.of();
     private boolean loose;
+    private Timing timing = Timing.PLAIN;
     private boolean pivot;
     private Wording wording = Wording.SILENT;
     private final List<WithNew> withNew = new ArrayList<>();
@@ -154,6 +156,16 @@ public final class AJoint {
         return this;
     }
 
+    public AJoint loosenBefore(String... joints) {
+        timing = new Timing(List.of(joints), timing.tightenAfter());
+        return this;
+    }
+
+    public AJoint tightenAfter(String... followUps) {
+        timing = new Timing(timing.loosenBefore(), List.of(followUps));
+        return this;
+    }
+
     public AJoint pivot() {
         pivot = true;
         return this;
@@ -256,6 +268,7 @@ public final class AJoint {
                 letsGo,
                 spoils,
                 loose,
+                timing,
                 pivot,
                 wording,
                 withNew,

@@ -13,6 +13,7 @@ import putback.sheet.LetsGo;
 import putback.sheet.Naming;
 import putback.sheet.Station;
 import putback.sheet.Times;
+import putback.sheet.Timing;
 import putback.sheet.Wording;
 import putback.store.sheets.Node.Entries;
 
@@ -49,6 +50,7 @@ record JointReader(Times times, Faults faults) {
                 letsGo(joint),
                 lists.ids("spoils"),
                 joint.word("break-loose", Words.BREAK_LOOSE, Height.ANY) == Height.ON_WHEELS,
+                new Timing(lists.ids("loosen-before"), lists.ids("tighten-after")),
                 joint.flag("pivot"),
                 wording(lists),
                 fasteners.withNew(sided.values(), what),

@@ -55,6 +55,8 @@ final class Keys {
             "joins",
             "kind",
             "break-loose",
+            "loosen-before",
+            "tighten-after",
             "behind",
             "after",
             "before-opening",

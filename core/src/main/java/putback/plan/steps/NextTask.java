@@ -1,0 +1,153 @@
+package putback.plan.steps;
+
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.Map;
+import putback.plan.access.Ties;
+import putback.plan.order.Move;
+import putback.quantity.Minutes;
+import putback.sheet.FollowUp;
+import putback.sheet.Height;
+import putback.sheet.Joint;
+import putback.sheet.Side;
+import putback.sheet.Tether;
+import putback.sheet.TetherKind;
+
+/**
+ * Which of the things that may be done now is done next.
+ *
+ * <p>Wheels get their last tightening as soon as they carry the car. What is put on goes on something that bears
+ * already. Then the hands stay where they are: no needless change of station, side or tool. Among equals a half-shaft
+ * goes into what is offered up over it, then come joints that hold a part up, stiff ones first, and then the way apart
+ * backwards.
+ */
+final class NextTask {
+    private static final int SHAFT = 0;
+    private static final int HOLDS_STIFFLY = 1;
+    private static final int HOLDS = 2;
+    private static final int HANGS_ON = 3;
+
+    private final Job job;
+    private final StepLog log;
+    private final TogetherScene scene;
+    private final Map<Integer, Integer> turn = new HashMap<>();
+    private Ties tied;
+    private Ties bearing;
+
+    NextTask(Job job, StepLog log, TogetherScene scene) {
+        this.job = job;
+        this.log = log;
+        this.scene = scene;
+        this.tied = scene.ties();
+        this.bearing = scene.bearing();
+        for (int i = 0; i < job.moves.size(); i++) {
+            if (job.moves.get(i) instanceof Move.Open one) {
+                turn.put(one.joint(), i);
+            }
+        }
+    }
+
+    /** Its number, or -1 when nothing is left at this height. */
+    int of(TaskGraph graph, BitSet done) {
+        tied = scene.ties();
+        bearing = scene.bearing();
+        int best = -1;
+        for (int i = 0; i < graph.size(); i++) {
+            if (graph.isReady(i, done, log.height()) && (best < 0 || compare(graph.task(i), graph.task(best)) < 0)) {
+                best = i;
+            }
+        }
+        return best;
+    }
+
+    private int compare(Task a, Task b) {
+        int order = Integer.compare(rank(a), rank(b));
+        order = order == 0 ? Boolean.compare(hasNoHold(a), hasNoHold(b)) : order;
+        order = order == 0 ? setup(a).compareTo(setup(b)) : order;
+        order = order == 0 ? a.kind().compareTo(b.kind()) : order;
+        order = order == 0 ? Integer.compare(holding(a), holding(b)) : order;
+        order = order == 0 ? Integer.compare(position(b), position(a)) : order;
+        return order == 0 ? Boolean.compare(isCritical(b), isCritical(a)) : order;
+    }
+
+    private int rank(Task task) {
+        Joint joint = task.joint();
+        boolean wheel = joint != null && task.kind() == Task.Kind.TIGHTEN && job.holdsWheel(joint);
+        return wheel && log.height() == Height.ON_WHEELS ? -1 : task.kind().rank();
+    }
+
+    private static boolean isCritical(Task task) {
+        FollowUp followUp = task.followUp();
+        return followUp != null && followUp.critical();
+    }
+
+    /** When its joint was opened; later ones go back first. */
+    int position(Task task) {
+        Joint joint = task.joint();
+        return joint == null ? -1 : turn.getOrDefault(joint.index(), -1);
+    }
+
+    private Minutes setup(Task task) {
+        Joint joint = task.joint();
+        if (joint == null) {
+            Side side = task.part() < 0 ? Side.NONE : job.part(task.part()).side();
+            return log.setup(null, side, "");
+        }
+        boolean byHand = task.kind() == Task.Kind.START || task.kind() == Task.Kind.SECOND_LOOK;
+        String key = byHand ? "" : ToolText.key(joint, job.back(joint));
+        return log.setup(joint.entry().station(), joint.side(), key);
+    }
+
+    /** Whether it would be started on something that nothing bears yet; the bench bears all. */
+    private boolean hasNoHold(Task task) {
+        Joint joint = task.joint();
+        if (joint == null
+                || task.kind() != Task.Kind.START
+                || job.network.isBench(joint.index())
+                || takesShaft(joint)) {
+            return false;
+        }
+        for (int part : joint.joins()) {
+            if (!job.network.isTether(part) && bearing.heldToBody(part)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private int holding(Task task) {
+        Joint joint = task.joint();
+        if (joint == null || task.kind() != Task.Kind.START) {
+            return HANGS_ON;
+        }
+        if (takesShaft(joint)) {
+            return SHAFT;
+        }
+        if (!holdsUp(joint)) {
+            return HANGS_ON;
+        }
+        return joint.entry().pivot() ? HOLDS : HOLDS_STIFFLY;
+    }
+
+    private boolean takesShaft(Joint joint) {
+        for (int part : joint.joins()) {
+            Tether tether = job.part(part).entry().tether();
+            if (tether != null && tether.kind() == TetherKind.SHAFT) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether it ties what nothing holds yet to what is held. */
+    private boolean holdsUp(Joint joint) {
+        boolean held = false;
+        boolean free = false;
+        for (int part : joint.joins()) {
+            boolean rigid = !job.network.isTether(part);
+            held |= rigid && tied.heldToBody(part);
+            free |= rigid && !tied.heldToBody(part);
+        }
+        return held && free;
+    }
+}

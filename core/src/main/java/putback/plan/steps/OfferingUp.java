@@ -1,0 +1,111 @@
+package putback.plan.steps;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import putback.plan.access.Ties;
+import putback.quantity.Minutes;
+import putback.sheet.Aside;
+import putback.sheet.Joint;
+import putback.sheet.Part;
+import putback.sheet.Station;
+
+/** Brings up what goes on again, and back what was moved aside. */
+final class OfferingUp {
+    private final Job job;
+    private final StepLog log;
+    private final AidsOn aids;
+    private final TogetherScene scene;
+    private final Charges charges;
+
+    OfferingUp(Job job, StepLog log, AidsOn aids, TogetherScene scene, Charges charges) {
+        this.job = job;
+        this.log = log;
+        this.aids = aids;
+        this.scene = scene;
+        this.charges = charges;
+    }
+
+    /** What this joint is the first to tie. */
+    void before(Joint joint) {
+        Ties ties = scene.ties();
+        List<BitSet> pieces = new ArrayList<>();
+        boolean onCar = false;
+        for (int part : joint.joins()) {
+            if (!ties.off(part)) {
+                onCar = true;
+            } else if (pieces.stream().noneMatch(piece -> piece.get(part))) {
+                pieces.add(tiedTo(part, ties));
+            }
+        }
+        if (!onCar && !pieces.isEmpty()) {
+            pieces.remove(base(pieces));
+        }
+        for (BitSet piece : pieces) {
+            offerUp(piece, joint, onCar);
+        }
+    }
+
+    private BitSet tiedTo(int part, Ties ties) {
+        BitSet piece = new BitSet();
+        for (int other = 1; other < job.network.parts(); other++) {
+            piece.set(other, ties.tied(part, other));
+        }
+        return piece;
+    }
+
+    /** The piece that the others are put on: the largest, the first among equals. */
+    private static BitSet base(List<BitSet> pieces) {
+        BitSet base = pieces.get(0);
+        for (BitSet piece : pieces) {
+            base = piece.cardinality() > base.cardinality() ? piece : base;
+        }
+        return base;
+    }
+
+    private void offerUp(BitSet piece, Joint joint, boolean onCar) {
+        Part named = GroupText.named(job, piece, joint);
+        List<Part> others = job.others(piece, named);
+        String what = GroupText.of(job, piece, named, others, true);
+        String text = onCar ? "Offer up " + what + "." : "Put " + what + " in place.";
+        boolean bench = !onCar && joint.entry().station() == Station.BENCH;
+        Minutes minutes = onCar ? charges.back(piece).plus(asidesOf(piece)) : Minutes.ZERO;
+        Draft draft =
+                bench ? Draft.withAt(Act.OFFER_UP, named, Station.BENCH, text) : Draft.with(Act.OFFER_UP, named, text);
+        log.add(draft.together(others).minutes(minutes));
+        if (onCar) {
+            keepAside(piece);
+        }
+    }
+
+    private Minutes asidesOf(BitSet piece) {
+        Minutes sum = Minutes.ZERO;
+        for (int part = piece.nextSetBit(0); part >= 0; part = piece.nextSetBit(part + 1)) {
+            sum = scene.movedAside.get(part) ? sum.plus(charges.asideBack(part)) : sum;
+        }
+        return sum;
+    }
+
+    /** What goes on again while it has to stay aside is kept there. */
+    private void keepAside(BitSet piece) {
+        for (int part = piece.nextSetBit(0); part >= 0; part = piece.nextSetBit(part + 1)) {
+            Aside aside = job.part(part).entry().aside();
+            String aid = aside == null ? null : aside.aid();
+            if (scene.stillAside.get(part) && aid != null && aids.find(part, aid) == null) {
+                String text = "Keep " + Words.the(job.part(part)) + " aside with " + Words.an(aid) + " for now.";
+                log.add(Draft.with(Act.SUPPORT, job.part(part), text).aid(aid));
+                aids.putOn(job.part(part), aid).holdsAside = true;
+            }
+        }
+    }
+
+    void bringBack(Part part) {
+        scene.stillAside.clear(part.index());
+        if (scene.ties().off(part.index())) {
+            return;
+        }
+        log.add(Draft.with(Act.OFFER_UP, part, "Bring " + Words.the(part) + " back to its place.")
+                .minutes(charges.asideBack(part.index())));
+        aids.all().stream().filter(aid -> aid.part.index() == part.index()).forEach(aid -> aid.holdsAside = false);
+    }
+}

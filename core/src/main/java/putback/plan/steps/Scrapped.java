@@ -1,0 +1,66 @@
+package putback.plan.steps;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import putback.plan.order.Move;
+import putback.sheet.Joint;
+import putback.sheet.StoredEnergy;
+
+/**
+ * Joints between old parts that are scrapped in one piece. The new parts are joined anew, but the old ones need not be
+ * parted: all of them are renewed, they are on the bench by then, and nothing else is opened because of it.
+ */
+final class Scrapped {
+    private final BitSet joints;
+
+    private Scrapped(BitSet joints) {
+        this.joints = joints;
+    }
+
+    static Scrapped of(Job job) {
+        List<Integer> order = new ArrayList<>();
+        for (Move move : job.moves) {
+            if (move instanceof Move.Open one) {
+                order.add(one.joint());
+            }
+        }
+        BitSet left = new BitSet();
+        for (int joint : order) {
+            left.set(joint);
+            if (!mayStay(job, job.joint(joint)) || !isSound(job, order, left)) {
+                left.clear(joint);
+            }
+        }
+        return new Scrapped(left);
+    }
+
+    boolean staysTogether(Joint joint) {
+        return joints.get(joint.index());
+    }
+
+    private static boolean mayStay(Job job, Joint joint) {
+        boolean stays = job.network.isBench(joint.index()) && joint.letsGo().isEmpty();
+        for (int part : joint.joins()) {
+            boolean spring = job.part(part).entry().storedEnergy() == StoredEnergy.SPRING;
+            stays &= job.renewal.renews(part) && !spring;
+        }
+        return stays;
+    }
+
+    /** Whether all others can still be opened in their order while these stay shut. */
+    private static boolean isSound(Job job, List<Integer> order, BitSet shut) {
+        BitSet asides = new BitSet();
+        job.selection.aside().forEach(asides::set);
+        BitSet open = new BitSet();
+        for (int joint : order) {
+            if (!shut.get(joint)) {
+                if (!job.reach.canOpen(joint, open, asides)) {
+                    return false;
+                }
+                open.set(joint);
+            }
+        }
+        return true;
+    }
+}

@@ -1,0 +1,132 @@
+package putback.plan.steps;
+
+import java.util.BitSet;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import putback.plan.access.Ties;
+import putback.sheet.Joint;
+import putback.sheet.Letting;
+import putback.sheet.Part;
+
+/** Puts aids on what a joint lets go before it is opened, and lets down on its jack what may come down. */
+final class Securing {
+    private final Job job;
+    private final StepLog log;
+    private final AidsOn aids;
+    private final ApartScene scene;
+    private final Cautions cautions;
+    private final Pivots pivots;
+
+    Securing(Job job, StepLog log, AidsOn aids, ApartScene scene, Cautions cautions) {
+        this.job = job;
+        this.log = log;
+        this.aids = aids;
+        this.scene = scene;
+        this.cautions = cautions;
+        this.pivots = new Pivots(job.network);
+    }
+
+    /**
+     * @param asideNext parts that get an aid of their own before the next joint is opened
+     */
+    void before(Joint joint, BitSet asideNext) {
+        for (Letting letting : joint.letsGo()) {
+            support(joint, letting);
+        }
+        supportWhatFlops(joint, asideNext);
+    }
+
+    private void support(Joint joint, Letting letting) {
+        AidsOn.On same = aids.find(letting.part(), letting.aid());
+        AidsOn.On there = same != null ? same : tiedAlready(joint, letting);
+        if (there != null) {
+            there.askers.set(joint.index());
+            return;
+        }
+        if (Job.isSpared(letting.aid()) && scene.ties().off(letting.part())) {
+            return;
+        }
+        Part part = job.part(letting.part());
+        putOn(part, letting.aid(), AidText.on(part, letting.aid(), joint), List.of())
+                .askers
+                .set(joint.index());
+    }
+
+    private AidsOn.On putOn(Part part, String aid, String text, List<String> lines) {
+        log.add(Draft.with(Act.SUPPORT, part, text)
+                .aid(aid)
+                .caution(lines)
+                .caution(cautions.support(part, aid, scene.open)));
+        return aids.putOn(part, aid);
+    }
+
+    /**
+     * A strap or jack that holds the part, or the hanging group to which it belongs before and after the joint is opened;
+     * a strap does not do for a jack.
+     */
+    private AidsOn.@Nullable On tiedAlready(Joint joint, Letting letting) {
+        if (!Job.isSpared(letting.aid())) {
+            return null;
+        }
+        BitSet held = new BitSet();
+        held.set(letting.part());
+        if (scene.ties().hung(letting.part())) {
+            Ties after = scene.tiesWithout(joint.index());
+            scene.hangingWith(letting.part()).stream()
+                    .filter(other -> after.heldTogether(other, letting.part()))
+                    .forEach(held::set);
+        }
+        AidsOn.On there = aids.holding(held);
+        return there != null && Job.isJack(letting.aid()) && !Job.isJack(there.name) ? null : there;
+    }
+
+    private void supportWhatFlops(Joint joint, BitSet asideNext) {
+        BitSet after = (BitSet) scene.open.clone();
+        after.set(joint.index());
+        for (BitSet group : pivots.flopping(after)) {
+            if (aids.holding(group) != null || group.intersects(asideNext)) {
+                continue;
+            }
+            Part part = job.part(
+                    joint.joins().stream().filter(group::get).findFirst().orElse(group.nextSetBit(0)));
+            String text = "Tie up " + Words.the(part) + " with a strap before opening " + Words.of(joint) + ".";
+            putOn(part, AidText.STRAP, text, List.of("The sheet names no aid here: left on its pivots it flops over."))
+                    .askers
+                    .set(joint.index());
+            log.warn("With " + Words.of(joint) + " open, " + Words.the(part)
+                    + " is held by pivots only, and the sheet names no aid for it: a strap was put in.");
+        }
+    }
+
+    /**
+     * Only once the last joint that holds it up is open: what is still bolted would carry the part and the spring.
+     *
+     * @param before what hung together before the joint was opened
+     */
+    void after(Joint joint, Ties before) {
+        for (Letting letting : joint.letsGo()) {
+            letDown(letting, before);
+        }
+    }
+
+    private void letDown(Letting letting, Ties before) {
+        int index = letting.part();
+        AidsOn.On jack = aids.find(index, letting.aid());
+        boolean due = letting.letDown() && !isAskedAgain(letting);
+        if (due && jack != null && !scene.letDown.get(index) && !before.off(index)) {
+            scene.letDown.set(index);
+            Part part = job.part(index);
+            log.add(Draft.with(
+                            Act.LET_DOWN, part, "Let " + Words.the(part) + " down slowly on its " + letting.aid() + ".")
+                    .aid(letting.aid())
+                    .caution(cautions.tethers(List.of(part), scene.open)));
+        }
+    }
+
+    /** Whether another joint, not open yet, lets the same part down. */
+    private boolean isAskedAgain(Letting letting) {
+        return job.opened.stream()
+                .filter(joint -> !scene.open.get(joint))
+                .anyMatch(joint -> job.joint(joint).letsGo().contains(letting));
+    }
+}
