@@ -12,6 +12,9 @@ final class ApartScene {
     /** Let down on a jack. */
     final BitSet letDown = new BitSet();
 
+    /** Hanging parts of which a step has said what carries them. */
+    final BitSet carried = new BitSet();
+
     private Ties ties;
 
     ApartScene(Job job) {

@@ -31,6 +31,8 @@ final class NextTask {
     private final StepLog log;
     private final TogetherScene scene;
     private final Map<Integer, Integer> turn = new HashMap<>();
+    private final Pivots pivots;
+    private final BitSet early = new BitSet();
     private Ties tied;
     private Ties bearing;
 
@@ -38,6 +40,7 @@ final class NextTask {
         this.job = job;
         this.log = log;
         this.scene = scene;
+        this.pivots = new Pivots(job.network);
         this.tied = scene.ties();
         this.bearing = scene.bearing();
         for (int i = 0; i < job.moves.size(); i++) {
@@ -53,16 +56,19 @@ final class NextTask {
         bearing = scene.bearing();
         int best = -1;
         for (int i = 0; i < graph.size(); i++) {
-            if (graph.isReady(i, done, log.height()) && (best < 0 || compare(graph.task(i), graph.task(best)) < 0)) {
-                best = i;
+            if (graph.isReady(i, done, log.height())) {
+                early.set(i, isEarly(graph.task(i)));
+                best = best < 0 || compare(graph, i, best) < 0 ? i : best;
             }
         }
         return best;
     }
 
-    private int compare(Task a, Task b) {
+    private int compare(TaskGraph graph, int one, int other) {
+        Task a = graph.task(one);
+        Task b = graph.task(other);
         int order = Integer.compare(rank(a), rank(b));
-        order = order == 0 ? Boolean.compare(hasNoHold(a), hasNoHold(b)) : order;
+        order = order == 0 ? Boolean.compare(early.get(one), early.get(other)) : order;
         order = order == 0 ? setup(a).compareTo(setup(b)) : order;
         order = order == 0 ? a.kind().compareTo(b.kind()) : order;
         order = order == 0 ? Integer.compare(holding(a), holding(b)) : order;
@@ -99,7 +105,7 @@ final class NextTask {
     }
 
     /** Whether it would be started on something that nothing bears yet; the bench bears all. */
-    private boolean hasNoHold(Task task) {
+    private boolean isEarly(Task task) {
         Joint joint = task.joint();
         if (joint == null
                 || task.kind() != Task.Kind.START
@@ -107,12 +113,32 @@ final class NextTask {
                 || takesShaft(joint)) {
             return false;
         }
+        boolean held = false;
+        boolean comesOn = false;
+        boolean shaky = false;
         for (int part : joint.joins()) {
-            if (!job.network.isTether(part) && bearing.heldToBody(part)) {
-                return false;
+            boolean bears = !job.network.isTether(part) && bearing.heldToBody(part);
+            held |= bears;
+            comesOn |= tied.off(part);
+            shaky |= bears && isShaky(part);
+        }
+        return !held || comesOn && shaky;
+    }
+
+    /** Whether a fixing that holds it, or what makes one piece with it, is only on its first threads. */
+    private boolean isShaky(int part) {
+        BitSet piece = pivots.stiff(part, scene.unsafe());
+        if (piece.get(0)) {
+            return false;
+        }
+        for (int joint = scene.loose.nextSetBit(0); joint >= 0; joint = scene.loose.nextSetBit(joint + 1)) {
+            for (int joined : job.network.joins(joint)) {
+                if (piece.get(joined)) {
+                    return true;
+                }
             }
         }
-        return true;
+        return false;
     }
 
     private int holding(Task task) {

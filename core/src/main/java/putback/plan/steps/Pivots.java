@@ -44,8 +44,17 @@ final class Pivots {
         return groups;
     }
 
+    /** Whether it is a part by itself that one pivot alone still holds, with nothing hung on it. */
+    boolean isLooseEnd(BitSet group, BitSet open) {
+        int closed = 0;
+        for (int joint : network.jointsOf(group.nextSetBit(0))) {
+            closed += open.get(joint) ? 0 : 1;
+        }
+        return group.cardinality() == 1 && closed == 1;
+    }
+
     /** What closed joints that do not turn make one stiff piece with the part. */
-    private BitSet stiff(int part, BitSet open) {
+    BitSet stiff(int part, BitSet open) {
         BitSet group = new BitSet();
         Deque<Integer> next = new ArrayDeque<>(List.of(part));
         group.set(part);

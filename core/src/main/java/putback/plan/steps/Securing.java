@@ -80,11 +80,13 @@ final class Securing {
         return there != null && Job.isJack(letting.aid()) && !Job.isJack(there.name) ? null : there;
     }
 
+    /** A small end left on its pivot is no weight, where the sheet names what else the joint lets go. */
     private void supportWhatFlops(Joint joint, BitSet asideNext) {
         BitSet after = (BitSet) scene.open.clone();
         after.set(joint.index());
         for (BitSet group : pivots.flopping(after)) {
-            if (aids.holding(group) != null || group.intersects(asideNext)) {
+            boolean small = !joint.letsGo().isEmpty() && pivots.isLooseEnd(group, after);
+            if (small || aids.holding(group) != null || group.intersects(asideNext)) {
                 continue;
             }
             Part part = job.part(

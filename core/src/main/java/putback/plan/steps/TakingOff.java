@@ -57,12 +57,16 @@ final class TakingOff {
                 .caution(heavy(group)));
     }
 
-    /** A strap that only carried what hung, or what was aside, comes off with it. */
+    /**
+     * A strap that only carried what hung, or what was aside, comes off with it. What hung there with it and stays is to
+     * be carried by something else.
+     */
     private void releaseStraps(BitSet group) {
         for (AidsOn.On aid : aids.all()) {
             aid.holdsAside &= !group.get(aid.part.index());
             if (group.get(aid.part.index()) && aid.askers.isEmpty() && !Job.isCompressor(aid.name)) {
                 aids.takeOff(aid);
+                scene.carried.andNot(aid.pays);
                 log.add(Draft.with(Act.RELEASE, aid.part, AidText.off(aid.part, aid.name))
                         .aid(aid.name));
             }

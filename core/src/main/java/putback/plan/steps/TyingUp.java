@@ -17,7 +17,6 @@ final class TyingUp {
     private final ApartScene scene;
     private final Charges charges;
     private final Cautions cautions;
-    private final BitSet announcedHung = new BitSet();
 
     TyingUp(Job job, StepLog log, AidsOn aids, ApartScene scene, Charges charges, Cautions cautions) {
         this.job = job;
@@ -62,7 +61,7 @@ final class TyingUp {
     private void tieUp(BitSet group, Joint joint) {
         AidsOn.On there = aids.holding(group);
         BitSet fresh = (BitSet) group.clone();
-        fresh.andNot(announcedHung);
+        fresh.andNot(scene.carried);
         if (there != null && fresh.isEmpty()) {
             return;
         }
@@ -82,7 +81,7 @@ final class TyingUp {
     }
 
     private void carry(AidsOn.On aid, BitSet group) {
-        announcedHung.or(group);
+        scene.carried.or(group);
         aid.carriesGroup = true;
         aid.pays.or(group);
     }

@@ -28,7 +28,8 @@ final class UndoText {
     /** Where the old parts go to scrap in one piece. */
     static String scrapped(Joint joint, List<Part> parts) {
         String all = parts.size() == 2 ? "both" : "all of them";
-        return "Leave " + Words.of(joint) + " together: " + all + " are renewed, so the old ones need not be parted.";
+        return "Leave " + Words.of(joint) + " together: " + all
+                + " are renewed, so the old ones need not be parted and the time is in hand.";
     }
 
     private static String details(Fastener fastener) {
