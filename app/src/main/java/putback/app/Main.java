@@ -38,9 +38,8 @@ public final class Main {
         try {
             return Commands.run(words, terminal);
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
-            terminal.err()
-                    .println("putback: a fault in the program itself (" + fault
-                            + "). Maybe report it, with the file it was given.");
+            terminal.say("putback: a fault in the program itself (" + fault
+                    + "). Maybe report it, with the file it was given.");
             if (System.getenv("PUTBACK_TRACE") != null) {
                 fault.printStackTrace(terminal.err());
             }

@@ -21,6 +21,17 @@ public final class Shown {
         return shown.toString();
     }
 
+    /** The same for a message of several lines, however long. */
+    public static String lines(String raw) {
+        StringBuilder shown = new StringBuilder(raw.length());
+        for (int i = 0; i < raw.length(); ) {
+            int c = raw.codePointAt(i);
+            shown.appendCodePoint(c == '\n' || isHarmless(c) ? c : '?');
+            i += Character.charCount(c);
+        }
+        return shown.toString();
+    }
+
     /** Whether a character neither ends a line nor steers a terminal or the direction of writing. */
     public static boolean isHarmless(int c) {
         return switch (Character.getType(c)) {

@@ -66,10 +66,11 @@ final class FollowUpCheck {
         for (int i = 0; i < ids.size(); i++) {
             if (!known.contains(ids.get(i))) {
                 String near = Nearest.to(ids.get(i), known);
-                resolver.fault(
+                resolver.missing(
                         trail.then(i),
                         "no follow-up is called " + ids.get(i)
-                                + (near.isEmpty() ? "; describe it under follow-ups" : "; maybe " + near));
+                                + (near.isEmpty() ? "; describe it under follow-ups" : "; maybe " + near),
+                        "follow-ups/" + ids.get(i));
             }
         }
     }

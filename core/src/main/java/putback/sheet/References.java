@@ -76,11 +76,14 @@ final class References {
 
     private Found nothing(String id, Side from) {
         if (existsOnASide(id)) {
-            return Found.wrong(kind + " " + id + " does not exist on the " + from.word()
-                    + "; it was removed there, or is written for the other side only");
+            return Found.wrong(
+                    kind + " " + id + " does not exist on the " + from.word()
+                            + "; it was removed there, or is written for the other side only",
+                    kind + "s/" + from.prefix() + id);
         }
         String near = guesses++ < MOST_GUESSES ? Nearest.to(id, plainIds()) : "";
-        return Found.wrong("no " + kind + " is called " + id + (near.isEmpty() ? "" : "; maybe " + near));
+        return Found.wrong(
+                "no " + kind + " is called " + id + (near.isEmpty() ? "" : "; maybe " + near), kind + "s/" + id);
     }
 
     private List<String> plainIds() {
@@ -95,14 +98,19 @@ final class References {
      *
      * @param indices empty when nothing was found
      * @param wrong empty when something was
+     * @param missing section and id of what is not there
      */
-    record Found(List<Integer> indices, String wrong) {
+    record Found(List<Integer> indices, String wrong, String missing) {
         static Found at(List<Integer> indices) {
-            return new Found(indices, "");
+            return new Found(indices, "", "");
         }
 
         static Found wrong(String message) {
-            return new Found(List.of(), message);
+            return wrong(message, "");
+        }
+
+        static Found wrong(String message, String missing) {
+            return new Found(List.of(), message, missing);
         }
     }
 }

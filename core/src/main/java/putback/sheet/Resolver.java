@@ -112,7 +112,7 @@ final class Resolver {
     private List<Integer> found(References ids, String written, Side side, Trail trail) {
         References.Found found = ids.find(written, side);
         if (!found.wrong().isEmpty()) {
-            fault(trail, found.wrong());
+            faults.add(new SheetFault(trail.path(), found.wrong(), found.missing()));
         }
         return found.indices();
     }
@@ -123,6 +123,10 @@ final class Resolver {
 
     void fault(Trail trail, String message) {
         faults.add(new SheetFault(trail.path(), message));
+    }
+
+    void missing(Trail trail, String message, String missing) {
+        faults.add(new SheetFault(trail.path(), message, missing));
     }
 
     boolean isSound() {

@@ -50,9 +50,8 @@ public final class Commands {
         Command command = named(name);
         if (command == null) {
             String nearest = Spelling.nearest(name, NAMES);
-            terminal.err()
-                    .println("putback: there is no command \"" + name + "\""
-                            + (nearest == null ? "" : ". Maybe " + nearest) + "\nTry: putback --help");
+            terminal.say("putback: there is no command \"" + name + "\"" + (nearest == null ? "" : ". Maybe " + nearest)
+                    + "\nTry: putback --help");
             return Exit.BAD_INPUT;
         }
         try {
@@ -64,7 +63,7 @@ public final class Commands {
             }
             return command.run(arguments, terminal);
         } catch (UsageFault fault) {
-            terminal.err().println(fault.getMessage());
+            terminal.say(fault.getMessage());
             return Exit.BAD_INPUT;
         }
     }

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import putback.app.json.PlanJson;
 import putback.app.ladder.LadderSize;
 import putback.app.ladder.LadderSvg;
@@ -35,7 +36,7 @@ final class PlanCommand implements Command {
                         Renewing.SIDE,
                         Option.value("--rust", "0..4", "how rusty it is, from clean to wasted"),
                         Option.value("--hands", "N", "how many people work on it, 1 to 9"),
-                        Option.value("--why", "STEP", "why this step is there"),
+                        Option.value("--why", "STEP", "why this step is there; 58-59 for several"),
                         Option.flag("--json", "for other programs"),
                         Option.value("--pdf", "FILE", "on paper; not there yet"),
                         Option.value("--svg", "FILE", "the ladder as a picture")),
@@ -45,7 +46,7 @@ final class PlanCommand implements Command {
     @Override
     public int run(Arguments arguments, Terminal terminal) throws UsageFault {
         Renewing renewing = Renewing.of(NAME, arguments);
-        int why = number(arguments, "--why", 1, Integer.MAX_VALUE);
+        StepRange why = why(arguments);
         int rust = number(arguments, "--rust", 0, GRADES);
         int hands = number(arguments, "--hands", 1, MOST_HANDS);
         oneOf(arguments, "--json", "--pdf", "--svg", "--why");
@@ -62,18 +63,17 @@ final class PlanCommand implements Command {
         }
         Planned planned = Planner.plan(sheet.assembly(), wanted);
         if (planned instanceof Planned.Locked locked) {
-            terminal.err().println("putback: " + sheet.name() + ": " + locked.sentence());
+            terminal.say("putback: " + sheet.name() + ": " + locked.sentence());
             return Exit.NO_SOUND_ANSWER;
         }
         if (rust > 0 || hands > 1) {
-            terminal.err()
-                    .println("putback: rust and further hands are not reckoned yet: the minutes are for clean fasteners"
-                            + " and one pair of hands");
+            terminal.say("putback: rust and further hands are not reckoned yet: the minutes are for clean fasteners"
+                    + " and one pair of hands");
         }
         return show(((Planned.Sound) planned).plan(), why, arguments, terminal);
     }
 
-    private static int show(Plan plan, int why, Arguments arguments, Terminal terminal) {
+    private static int show(Plan plan, @Nullable StepRange why, Arguments arguments, Terminal terminal) {
         if (arguments.has("--json")) {
             terminal.out().println(PlanJson.of(plan));
             return Exit.DONE;
@@ -85,22 +85,26 @@ final class PlanCommand implements Command {
                     arguments.operands().get(0),
                     terminal);
         }
-        if (why > plan.steps().size()) {
-            terminal.err()
-                    .println("putback plan: --why " + why + ": this plan has the steps 1 to "
-                            + plan.steps().size());
+        if (why != null && why.last() > plan.steps().size()) {
+            terminal.say("putback plan: --why " + why.last() + ": this plan has the steps 1 to "
+                    + plan.steps().size());
             return Exit.BAD_INPUT;
         }
         Screen screen = Screen.here();
-        terminal.out().print(why > 0 ? WhyText.of(plan, why, screen) : PlanText.of(plan, screen));
+        if (why == null) {
+            terminal.out().print(PlanText.of(plan, screen));
+            return Exit.DONE;
+        }
+        for (int step = why.first(); step <= why.last(); step++) {
+            terminal.out().print(WhyText.of(plan, step, screen));
+        }
         return Exit.DONE;
     }
 
     private static int draw(Plan plan, String name, String sheet, Terminal terminal) {
         if (isSheet(name, sheet)) {
-            terminal.err()
-                    .println("putback: " + name
-                            + " is a sheet and would be lost; give --svg another name, such as ladder.svg");
+            terminal.say(
+                    "putback: " + name + " is a sheet and would be lost; give --svg another name, such as ladder.svg");
             return Exit.BAD_INPUT;
         }
         String drawn = LadderSvg.draw(plan, LadderSize.WIDE);
@@ -108,7 +112,7 @@ final class PlanCommand implements Command {
             Files.write(Path.of(name), drawn.getBytes(StandardCharsets.UTF_8));
             return Exit.DONE;
         } catch (IOException | InvalidPathException fault) {
-            terminal.err().println("putback: cannot write " + name + ": " + FileFault.said(fault));
+            terminal.say("putback: cannot write " + name + ": " + FileFault.said(fault));
             return Exit.FAILED;
         }
     }
@@ -139,6 +143,17 @@ final class PlanCommand implements Command {
         }
     }
 
+    private static @Nullable StepRange why(Arguments arguments) throws UsageFault {
+        String given = arguments.value("--why").orElse(null);
+        StepRange range = given == null ? null : StepRange.read(given);
+        if (given != null && range == null) {
+            throw Renewing.fault(
+                    NAME,
+                    "--why is a step number from 1 up, such as 17, or a range such as 58-59, not \"" + given + "\"");
+        }
+        return range;
+    }
+
     /** The number that goes with an option; the one below the lowest when it is not given. */
     private static int number(Arguments arguments, String name, int lowest, int highest) throws UsageFault {
         String given = arguments.value(name).orElse(null);
@@ -152,8 +167,7 @@ final class PlanCommand implements Command {
             // told below, like a number outside
         }
         if (number < lowest || number > highest) {
-            String range = highest == Integer.MAX_VALUE ? "a step number from 1 up" : lowest + " to " + highest;
-            throw Renewing.fault(NAME, name + " is " + range + ", not \"" + given + "\"");
+            throw Renewing.fault(NAME, name + " is " + lowest + " to " + highest + ", not \"" + given + "\"");
         }
         return number;
     }

@@ -62,7 +62,7 @@ final class Renewing {
             return clear.wanted();
         }
         for (String message : ((WantedNames.Understood.Unclear) understood).messages()) {
-            terminal.err().println("putback: " + sheet + ": " + message);
+            terminal.say("putback: " + sheet + ": " + message);
         }
         return null;
     }

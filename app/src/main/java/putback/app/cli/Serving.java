@@ -32,7 +32,7 @@ final class Serving {
             new CountDownLatch(1).await();
             return Exit.DONE;
         } catch (JavalinBindException taken) {
-            terminal.err().println("putback: port " + port + " is taken. Maybe --port 0 for any free one.");
+            terminal.say("putback: port " + port + " is taken. Maybe --port 0 for any free one.");
             return Exit.FAILED;
         } catch (InterruptedException ended) {
             Thread.currentThread().interrupt();

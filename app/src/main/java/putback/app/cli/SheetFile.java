@@ -16,7 +16,7 @@ final class SheetFile {
             return sheet;
         }
         for (Fault fault : ((Read.Faulty) read).faults()) {
-            terminal.err().println(fault);
+            terminal.say(fault.toString());
         }
         return null;
     }

@@ -1,6 +1,7 @@
 package putback.app.cli;
 
 import java.io.PrintStream;
+import putback.quantity.Shown;
 
 /**
  * Where a command writes.
@@ -8,4 +9,9 @@ import java.io.PrintStream;
  * @param out what was asked for
  * @param err what is wrong
  */
-public record Terminal(PrintStream out, PrintStream err) {}
+public record Terminal(PrintStream out, PrintStream err) {
+    /** Says what is wrong. Words that came from outside may be in it: nothing in it steers the terminal. */
+    public void say(String message) {
+        err.println(Shown.lines(message));
+    }
+}

@@ -108,7 +108,22 @@ public final class Server implements AutoCloseable {
         context.header("Cache-Control", "no-store");
     }
 
+    /** Refuses what is given more often than it can mean anything. */
+    private boolean isDoubled(Context context) {
+        for (String name : List.of("sheet", "side")) {
+            if (context.queryParams(name).size() > 1) {
+                String said = "The address gives " + name + " more than once; give it once.";
+                refuse(context, new Answer.Refused(400, "Not understood", List.of(said)));
+                return true;
+            }
+        }
+        return false;
+    }
+
     private void sheet(Context context) {
+        if (isDoubled(context)) {
+            return;
+        }
         String id = context.pathParam("id");
         Question chosen = Question.of(id, context.queryParams("renew"), context.queryParam("side"));
         if (SheetReader.stockIds().contains(id) && SheetReader.stock(id) instanceof Read.Sheet sheet) {
@@ -120,6 +135,9 @@ public final class Server implements AutoCloseable {
     }
 
     private void plan(Context context) {
+        if (isDoubled(context)) {
+            return;
+        }
         Question question = question(context);
         Answer answer = Answer.to(question);
         if (answer instanceof Answer.Refused refused) {
@@ -131,6 +149,9 @@ public final class Server implements AutoCloseable {
     }
 
     private void file(Context context, String type) {
+        if (isDoubled(context)) {
+            return;
+        }
         Answer answer = Answer.to(question(context));
         if (answer instanceof Answer.Planned planned) {
             boolean svg = type.startsWith("image");

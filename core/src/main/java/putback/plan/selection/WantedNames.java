@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import putback.quantity.Shown;
 import putback.sheet.Assembly;
 import putback.sheet.Nearest;
 import putback.sheet.Part;
@@ -33,7 +34,7 @@ public final class WantedNames {
      * Reads names such as {@code strut}, {@code left.strut} or {@code complete-strut}.
      *
      * @param names parts or units, with or without their side
-     * @param sides which sides a plain name means; ignored for what exists once
+     * @param sides which sides a plain name means, and a name with its side has to be on; ignored for what exists once
      */
     public static Understood understand(Assembly assembly, List<String> names, Set<Side> sides) {
         Map<String, Target> known = known(assembly);
@@ -41,7 +42,11 @@ public final class WantedNames {
         List<String> messages = new ArrayList<>();
         for (String name : names) {
             List<Target> found = find(known, name, sides);
-            if (found.isEmpty()) {
+            if (isOnAnotherSide(known, name, sides)) {
+                messages.add(
+                        Shown.text(name) + " is not on the side that is asked for; name it without its side, or ask"
+                                + " for its own side or both");
+            } else if (found.isEmpty()) {
                 messages.add(unknown(known, name));
             }
             found.forEach(target -> wanted.putIfAbsent(target.id(), target));
@@ -65,6 +70,16 @@ public final class WantedNames {
             }
         }
         return known;
+    }
+
+    /** Whether a name carries one side while another one is asked for. */
+    private static boolean isOnAnotherSide(Map<String, Target> known, String name, Set<Side> sides) {
+        for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
+            if (name.startsWith(side.prefix()) && known.containsKey(name) && !sides.contains(side)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static List<Target> find(Map<String, Target> known, String name, Set<Side> sides) {
@@ -92,7 +107,7 @@ public final class WantedNames {
                 .distinct()
                 .toList();
         String nearPlain = near.isEmpty() ? Nearest.to(name, plain) : near;
-        return "no part or unit is called " + name
+        return "no part or unit is called " + Shown.text(name)
                 + (nearPlain.isEmpty() ? "; there are: " + String.join(", ", plain) : "; maybe " + nearPlain);
     }
 }

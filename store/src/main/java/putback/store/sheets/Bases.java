@@ -18,6 +18,7 @@ final class Bases {
     static final int MOST_FILES = 40;
 
     private final Faults faults;
+    private final Removals removals = new Removals();
     private int files;
 
     Bases(Faults faults) {
@@ -28,8 +29,9 @@ final class Bases {
      * A sheet with its bases below it.
      *
      * @param whole false when a base could not be had, so that nothing can be said of what is missing
+     * @param removals where something of a base was taken away
      */
-    record Loaded(Entries merged, boolean whole) {}
+    record Loaded(Entries merged, boolean whole, Removals removals) {}
 
     /** Null, with the faults told, when the sheet itself is not even a map. */
     @Nullable
@@ -51,11 +53,11 @@ final class Bases {
             Loaded loaded = base == null ? missing(written) : follow(base, written, chain);
             whole &= loaded != null && loaded.whole();
             if (loaded != null) {
-                below = new Merger(faults).sheets(below, loaded.merged());
+                below = new Merger(faults, removals).sheets(below, loaded.merged());
             }
         }
         Faults told = whole ? faults : new Faults();
-        return new Loaded(new Merger(told).sheets(withoutHead(below), own), whole);
+        return new Loaded(new Merger(told, removals).sheets(withoutHead(below), own), whole, removals);
     }
 
     private @Nullable Entries compose(String name, String text) {

@@ -6,11 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import putback.sheet.Assembled;
 import putback.sheet.Assembly;
 import putback.sheet.Joint;
 import putback.sheet.JointEntry;
+import putback.sheet.Nearest;
 import putback.sheet.Part;
 import putback.sheet.PartEntry;
 import putback.sheet.Sheet;
@@ -29,6 +31,7 @@ final class Building {
     private final String name;
     private final Faults faults;
     private final Located located;
+    private final Removals removals;
 
     Building(Bases.Loaded loaded, String name, Faults faults) {
         this.merged = loaded.merged();
@@ -36,6 +39,7 @@ final class Building {
         this.name = name;
         this.faults = faults;
         this.located = new Located(loaded.merged());
+        this.removals = loaded.removals();
     }
 
     Read build() {
@@ -62,12 +66,48 @@ final class Building {
     private Read assembled(Assembled assembled) {
         if (assembled instanceof Assembled.Faulty faulty) {
             for (SheetFault fault : faulty.faults()) {
-                faults.addUnlessTold(located.of(fault.path()), fault.message());
+                tell(fault, located.of(fault.path()));
             }
+        }
+        if (assembled instanceof Assembled.Sound sound && merged.get("base") != null) {
+            joined(sound.assembly());
         }
         return faults.isEmpty() && assembled instanceof Assembled.Sound sound
                 ? new Read.Sheet(sound.assembly(), name, places(sound.assembly()))
                 : new Read.Faulty(faults.sorted());
+    }
+
+    /** A part that nothing joins was meant to change one of the base. */
+    private void joined(Assembly assembly) {
+        Set<String> joined = new TreeSet<>();
+        for (Joint joint : assembly.joints()) {
+            for (int part : joint.joins()) {
+                joined.add(assembly.parts().get(part).entry().id());
+            }
+        }
+        for (Part part : assembly.parts()) {
+            String id = part.entry().id();
+            String near = part.isBody() || joined.contains(id) ? "" : Nearest.to(id, joined);
+            if (!near.isEmpty()) {
+                faults.addUnlessTold(
+                        place("parts", part.side(), id), "part " + id + " is in no joint; perhaps you meant " + near);
+            }
+        }
+    }
+
+    /** Who removes what another file still names hears of it at the line that removes it. */
+    private void tell(SheetFault fault, Place at) {
+        Place removed = removals.of(fault.missing());
+        if (removed == null || removed.file().equals(at.file())) {
+            faults.addUnlessTold(at, fault.message());
+            return;
+        }
+        String id = fault.missing().substring(fault.missing().indexOf('/') + 1);
+        String user = fault.path().get(1);
+        faults.add(
+                removed,
+                id + " is removed here, but " + user + " still names it (" + at.file() + ":" + at.line() + ":"
+                        + at.column() + "); remove that too, or give it something else");
     }
 
     private static List<Sided> orNone(@Nullable List<Sided> section) {
@@ -80,8 +120,8 @@ final class Building {
         located.put("joints", joints);
         located.put("units", units);
         Times times = head.times();
-        PartReader partReader = new PartReader(faults);
-        JointReader jointReader = new JointReader(times, faults);
+        PartReader partReader = new PartReader(described(units, "parts"), faults);
+        JointReader jointReader = new JointReader(times, described(joints, "joins"), faults);
         List<PartEntry> partEntries = new ArrayList<>();
         List<JointEntry> jointEntries = new ArrayList<>();
         List<UnitEntry> unitEntries = new ArrayList<>();
@@ -107,6 +147,17 @@ final class Building {
                 times,
                 head.resorts(),
                 head.setups());
+    }
+
+    /** Ids of the entries that say what they are, and do not only change something. */
+    private static Set<String> described(List<Sided> entries, String key) {
+        Set<String> ids = new TreeSet<>();
+        for (Sided entry : entries) {
+            if (entry.values().get(key) != null) {
+                ids.add(entry.id());
+            }
+        }
+        return ids;
     }
 
     private void unambiguous(List<PartEntry> parts, List<Sided> units) {

@@ -102,6 +102,19 @@ final class Fields {
         return null;
     }
 
+    /**
+     * Whether an entry that says nothing of what it is was meant for one that does, which is told then.
+     *
+     * @param described ids of entries that say what they are
+     */
+    boolean isMisspelt(String id, Set<String> described) {
+        String near = Nearest.to(id, described);
+        if (!near.isEmpty()) {
+            faults.add(start, what + " changes nothing that is described; perhaps you meant " + near);
+        }
+        return !near.isEmpty();
+    }
+
     void require(String... keys) {
         for (String key : keys) {
             if (!has(key)) {

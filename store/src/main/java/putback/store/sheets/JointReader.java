@@ -2,6 +2,7 @@ package putback.store.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import putback.quantity.Minutes;
 import putback.sheet.Access;
@@ -21,15 +22,18 @@ import putback.store.sheets.Node.Entries;
  * Reads what a sheet says of its joints.
  *
  * @param times where a joint's spread comes from when it gives none
+ * @param described ids of joints that say what they join
  */
-record JointReader(Times times, Faults faults) {
+record JointReader(Times times, Set<String> described, Faults faults) {
     private static final double NOT_SAID = -1;
     private static final String LETTING = "{part: carrier, aid: strap}";
 
     JointEntry joint(Sided sided) {
         String what = "joint " + sided.key();
         Fields joint = Fields.of(sided.values(), sided.at(), what, Keys.JOINT, faults);
-        joint.require("joins", "kind");
+        if (joint.has("joins") || joint.has("kind") || !joint.isMisspelt(sided.id(), described)) {
+            joint.require("joins", "kind");
+        }
         Lists lists = joint.lists();
         JointKind kind = joint.word("kind", Words.KINDS, JointKind.BOLT);
         FastenerReader fasteners = new FastenerReader(faults);

@@ -19,9 +19,18 @@ final class Merger {
     private static final List<String> SAID_OF_TORQUE = List.of("source", "window");
 
     private final Faults faults;
+    private final Removals removals;
 
     Merger(Faults faults) {
+        this(faults, new Removals());
+    }
+
+    /**
+     * @param removals takes down what is removed
+     */
+    Merger(Faults faults, Removals removals) {
         this.faults = faults;
+        this.removals = removals;
     }
 
     /** A whole sheet over another. Entries for one side keep what they take back until they meet their plain entry. */
@@ -31,7 +40,7 @@ final class Merger {
             String key = entry.key().text();
             if (Keys.SECTIONS.contains(key) && entry.value() instanceof Entries section) {
                 Entries base = below.get(key) instanceof Entries there ? there : Entries.none(section.place());
-                merged.put(key, new Entry(entry.key(), section(base, section)));
+                merged.put(key, new Entry(entry.key(), section(key, base, section)));
             } else {
                 put(merged, entry, false);
             }
@@ -39,11 +48,14 @@ final class Merger {
         return new Entries(over.place(), merged);
     }
 
-    private Entries section(Entries below, Entries over) {
+    private Entries section(String name, Entries below, Entries over) {
         Map<String, Entry> merged = new LinkedHashMap<>(below.byKey());
         for (Entry entry : over.byKey().values()) {
             String id = entry.key().text();
             boolean sided = Ids.sideOf(id) != Side.NONE;
+            if (Node.isNothing(entry.value())) {
+                removals.add(name, id, entry.key().place());
+            }
             if (sided && Node.isNothing(entry.value())) {
                 merged.put(id, taking(entry, merged.get(id)));
             } else if (Node.isNothing(entry.value())) {

@@ -2,6 +2,7 @@ package putback.store.sheets;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import putback.quantity.Distance;
 import putback.quantity.Minutes;
@@ -15,8 +16,12 @@ import putback.sheet.TetherKind;
 import putback.sheet.UnitEntry;
 import putback.sheet.Where;
 
-/** Reads what a sheet says of its parts, and of the units that they are renewed in. */
-record PartReader(Faults faults) {
+/**
+ * Reads what a sheet says of its parts, and of the units that they are renewed in.
+ *
+ * @param described ids of units that name their parts
+ */
+record PartReader(Set<String> described, Faults faults) {
     /** Common practice, no source. */
     static final Minutes HANDLING = Minutes.of("0.3");
 
@@ -45,7 +50,9 @@ record PartReader(Faults faults) {
 
     UnitEntry unit(Sided sided) {
         Fields unit = Fields.of(sided.values(), sided.at(), "unit " + sided.key(), Keys.UNIT, faults);
-        unit.require("parts");
+        if (unit.has("parts") || !unit.isMisspelt(sided.id(), described)) {
+            unit.require("parts");
+        }
         List<String> parts = unit.lists().ids("parts");
         if (unit.has("parts") && parts.isEmpty()) {
             unit.fault("parts", "a unit without parts cannot be renewed; name its parts");

@@ -122,7 +122,7 @@ class SheetRandomTest {
             return new Read.Faulty(faults.sorted());
         }
         Node.Entries merged = new Merger(faults).sheets(Node.Entries.none(top.place()), top);
-        return new Building(new Bases.Loaded(merged, true), "sheet.yaml", faults).build();
+        return new Building(new Bases.Loaded(merged, true, new Removals()), "sheet.yaml", faults).build();
     }
 
     static byte[] spoilt(String whole, Random random) {
