@@ -44,7 +44,7 @@ final class ClosingOrder {
         addAsides();
         orderJoints();
         openedAll.forEach(this::orderHolders);
-        new FollowUpOrder(job, this).add();
+        new FollowUpOrder(job, this, log).add();
     }
 
     TaskGraph graph() {
@@ -82,7 +82,9 @@ final class ClosingOrder {
     /** What was broken loose while another joint still held it is tightened when that joint holds again. */
     private void orderHolders(int joint) {
         for (int holder : job.joint(joint).loosenBefore()) {
-            if (tighten.containsKey(joint) && start.containsKey(holder)) {
+            if (tighten.containsKey(joint)
+                    && start.containsKey(holder)
+                    && !graph.ancestors(secured(holder)).get(at(tighten, joint))) {
                 graph.order(secured(holder), at(tighten, joint));
             }
         }

@@ -22,9 +22,11 @@ final class FollowUpOrder {
     private final Job job;
     private final ClosingOrder closing;
     private final TaskGraph graph;
+    private final StepLog log;
     private final Map<String, Integer> due = new LinkedHashMap<>();
 
-    FollowUpOrder(Job job, ClosingOrder closing) {
+    FollowUpOrder(Job job, ClosingOrder closing, StepLog log) {
+        this.log = log;
         this.job = job;
         this.closing = closing;
         this.graph = closing.graph();
@@ -46,7 +48,7 @@ final class FollowUpOrder {
             }
         }
         for (FollowUp followUp : job.selection.followUps()) {
-            late(List.of(followUp.id())).stream().forEach(then -> orderIfSound(task(followUp.id()), then));
+            beforeTightening(followUp);
             beforeWheels(followUp);
         }
     }
@@ -99,6 +101,18 @@ final class FollowUpOrder {
             }
         }
         return late;
+    }
+
+    private void beforeTightening(FollowUp followUp) {
+        BitSet late = late(List.of(followUp.id()));
+        for (int then = late.nextSetBit(0); then >= 0; then = late.nextSetBit(then + 1)) {
+            Joint joint = graph.task(then).joint();
+            if (joint != null && graph.ancestors(task(followUp.id())).get(then)) {
+                log.warn(joint.name() + " is to be tightened after this: " + Words.low(followUp.name())
+                        + "; but that waits for it: look at the sheet.");
+            }
+            orderIfSound(task(followUp.id()), then);
+        }
     }
 
     /** Whether the task secures a joint that brings the follow-up. */

@@ -17,7 +17,9 @@ import putback.sheet.Station;
  *
  * <p>Readings. A joint is closed for others as soon as it is started; it may be started when, with all joints open that
  * are still open after it, it could be opened. Run-down and tightening ask for what opening asks: what is behind, or on
- * wheels what is in the way there; joints that had to be open before it; and on the bench, that its parts are off.
+ * wheels what is in the way there; joints that had to be open before it; and on the bench, that its parts are off. A joint
+ * that is broken loose before others is broken loose while all of them are shut, and tightened when they hold again: it
+ * turns beside them, so they need not be open for that.
  */
 final class AccessCheck extends Check {
     private static final Set<Act> TURNS = Set.of(Act.RUN_DOWN, Act.TIGHTEN);
@@ -40,12 +42,20 @@ final class AccessCheck extends Check {
         } else if (TURNS.contains(step.act())) {
             turn(step);
         } else if (step.act() == Act.BREAK_LOOSE) {
-            Joint joint = rules.joint(Scene.joint(step));
-            complain(!clear(joint, joint.reachOnWheels()), step, "it cannot be reached on wheels");
+            breakLoose(step, rules.joint(Scene.joint(step)));
         } else if (scene.movesAside(step)) {
             Move expected = new Move.MoveAside(Scene.part(step));
             complain(!moves.hasNext() || !moves.next().equals(expected), step, "another move is next");
         }
+    }
+
+    private void breakLoose(Step step, Joint joint) {
+        if (joint.entry().breakLooseOnWheels()) {
+            complain(!clear(joint, joint.reachOnWheels()), step, "it cannot be reached on wheels");
+            return;
+        }
+        complain(!clear(joint, joint.behind()), step, "something is in the way: " + joint.behind());
+        joint.loosenBefore().forEach(k -> complain(scene.open.get(k), step, jointId(k) + " holds it no more"));
     }
 
     private void undo(Step step) {
@@ -74,7 +84,14 @@ final class AccessCheck extends Check {
         boolean onWheels = step.height() == Height.ON_WHEELS;
         List<List<Integer>> clauses = onWheels ? joint.reachOnWheels() : joint.behind();
         complain(!clear(joint, clauses), step, "something is in the way: " + clauses);
-        joint.after().forEach(k -> complain(!scene.open.get(k), step, jointId(k) + " is closed already"));
+        List<Integer> beside = joint.loosenBefore();
+        joint.after().stream()
+                .filter(k -> !beside.contains(k))
+                .forEach(k -> complain(!scene.open.get(k), step, jointId(k) + " is closed already"));
+        if (step.act() == Act.TIGHTEN) {
+            beside.forEach(
+                    k -> complain(joints.get(k) && !scene.isSecured(k), step, jointId(k) + " does not hold it yet"));
+        }
         boolean bench = joint.entry().station() == Station.BENCH;
         complain(
                 bench && !joint.joins().stream().allMatch(scene.bonds()::off), step, "it is not on the bench any more");

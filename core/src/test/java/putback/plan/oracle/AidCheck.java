@@ -1,11 +1,9 @@
 package putback.plan.oracle;
 
 import java.util.HashSet;
-import java.util.List;
 import java.util.Set;
 import putback.plan.steps.Phase;
 import putback.plan.steps.Step;
-import putback.sheet.Height;
 import putback.sheet.Joint;
 import putback.sheet.Letting;
 
@@ -15,7 +13,7 @@ import putback.sheet.Letting;
  * <p>Readings. An aid is asked for before the joint is undone; a strap or a jack is not, when the part is off at that
  * moment or something holds it up already. On the way back the same aid has to be there when the joint is started. It
  * comes off when all opened joints that name it for this part are tight, or run down where they are tightened under
- * weight, or started where they have no thread. The compressor of a spring that is renewed comes off the old one while
+ * weight or after a follow-up, or started where they have no thread. The compressor of a spring that is renewed comes off the old one while
  * that is off the car; other aids may wait where they are. A part is raised again before the joint is closed that let it
  * down, not before others that were opened later.
  */
@@ -104,7 +102,7 @@ final class AidCheck extends Check {
                 if (asked.contains(new Asked(joint.index(), letting))
                         && letting.part() == hold.part()
                         && letting.aid().equals(hold.aid())) {
-                    complain(!done(joint), step, joint.id() + " asked for it and is not done");
+                    complain(!scene.isSecured(joint.index()), step, joint.id() + " asked for it and is not done");
                 }
             }
         }
@@ -120,18 +118,6 @@ final class AidCheck extends Check {
 
     private boolean changedWithThePart(Step step, Scene.Hold hold) {
         return step.phase() == Phase.APART && scene.bonds().off(hold.part());
-    }
-
-    private boolean done(Joint joint) {
-        Scene.Fixing fixing = scene.fixings[joint.index()];
-        if (fixing == Scene.Fixing.OPEN) {
-            return false;
-        }
-        boolean loaded = joint.fastener().tighten() != Height.RAISED;
-        List<Scene.Fixing> notYet = !joint.entry().kind().threaded()
-                ? List.of()
-                : loaded ? List.of(Scene.Fixing.STARTED) : List.of(Scene.Fixing.STARTED, Scene.Fixing.RUN_DOWN);
-        return !notYet.contains(fixing);
     }
 
     @Override

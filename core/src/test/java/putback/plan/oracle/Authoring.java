@@ -46,13 +46,18 @@ final class Authoring {
             Station.ENGINE_BAY,
             Station.CABIN);
 
+    /** Brought by those joints only that are tightened after it. */
+    private static final String LATE = "toe";
+
     private final Draft draft;
+    private long seed;
 
     Authoring(Draft draft) {
         this.draft = draft;
     }
 
-    Sheet sheet(long seed, List<UnitEntry> units) {
+    Sheet sheet(long number, List<UnitEntry> units) {
+        seed = number;
         List<PartEntry> parts = draft.parts.subList(1, draft.parts.size()).stream()
                 .map(this::part)
                 .toList();
@@ -85,6 +90,7 @@ final class Authoring {
             Minutes minutes = draft.minutes(id.equals("angles") ? 20 : 3);
             followUps.add(new FollowUp(id, "Follow-up " + id, minutes, draft.chance(0.3), height, follows, null));
         }
+        followUps.add(new FollowUp(LATE, "Set toe", new Minutes(4_000_000), false, Height.ANY, List.of(), null));
         return followUps;
     }
 
@@ -129,11 +135,11 @@ final class Authoring {
                 joint.letsGo,
                 joint.spoils,
                 !joint.bench && joint.behind.isEmpty() && draft.chance(0.15),
-                Timing.PLAIN,
+                timing(joint),
                 draft.chance(0.12),
                 wording(),
                 withNew(joint, fastener),
-                brings(),
+                brings(joint),
                 draft.chance(0.2) ? draft.any(List.of("hand", "hand", "pry bar", "puller")) : null,
                 joint.bench ? Station.BENCH : draft.any(STATIONS),
                 height(joint),
@@ -142,6 +148,17 @@ final class Authoring {
                 0.25,
                 List.of(),
                 null);
+    }
+
+    private Timing timing(JointDraft joint) {
+        boolean held = !joint.bench && joint.behind.isEmpty() && joint.id.hashCode() % 2 == 0;
+        return new Timing(held ? joint.after : List.of(), isLate(joint) ? List.of(LATE) : List.of());
+    }
+
+    /** One in a sheet: of two, one might be behind the other and both wait for ever. */
+    private boolean isLate(JointDraft joint) {
+        JointDraft one = draft.joints.get((int) (seed * 13 % draft.joints.size()));
+        return joint == one && !joint.bench && (draft.once(joint) || joint.where != Where.EACH_SIDE);
     }
 
     private Height height(JointDraft joint) {
@@ -215,8 +232,12 @@ final class Authoring {
         return List.of(new WithNew(draft.parts.get(part).id, changed));
     }
 
-    private List<String> brings() {
-        return draft.chance(0.15) ? List.of(draft.any(FOLLOW_UPS)) : List.of();
+    private List<String> brings(JointDraft joint) {
+        List<String> brings = new ArrayList<>(draft.chance(0.15) ? List.of(draft.any(FOLLOW_UPS)) : List.of());
+        if (isLate(joint)) {
+            brings.add(LATE);
+        }
+        return brings;
     }
 
     private Wording wording() {

@@ -59,9 +59,14 @@ final class CountCheck extends Check {
             expect(joint, Act.UNDO, 1);
             expect(joint, Act.START, 1);
             expect(joint, Act.TIGHTEN, threaded ? 1 : 0);
-            expect(joint, Act.BREAK_LOOSE, joint.entry().breakLooseOnWheels() ? 1 : 0);
+            expect(joint, Act.BREAK_LOOSE, isLoosenedFirst(joint) ? 1 : 0);
             expect(joint, Act.SECOND_LOOK, joint.fastener().critical() ? 1 : 0);
         }
+    }
+
+    private boolean isLoosenedFirst(Joint joint) {
+        return joint.entry().breakLooseOnWheels()
+                || joint.loosenBefore().stream().anyMatch(scene.plan.selection().open()::contains);
     }
 
     private void expect(Joint joint, Act act, int times) {

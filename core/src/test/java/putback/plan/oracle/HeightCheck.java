@@ -33,7 +33,12 @@ final class HeightCheck extends Check {
         complain(step.height() != scene.height, step, "it stands " + scene.height.word());
         switch (step.act()) {
             case UNDO, START -> worked(step, joint(step).entry().height());
-            case BREAK_LOOSE -> worked(step, Height.ON_WHEELS);
+            case BREAK_LOOSE ->
+                worked(
+                        step,
+                        joint(step).entry().breakLooseOnWheels()
+                                ? Height.ON_WHEELS
+                                : joint(step).entry().height());
             case TIGHTEN -> tighten(step);
             case FOLLOW_UP ->
                 worked(step, Objects.requireNonNull(step.followUp()).height());

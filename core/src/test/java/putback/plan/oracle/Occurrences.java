@@ -32,6 +32,10 @@ final class Occurrences {
             Map.entry("lets go", joint -> !joint.letsGo().isEmpty()),
             Map.entry("let down", joint -> joint.letsGo().stream().anyMatch(Letting::letDown)),
             Map.entry("broken loose on wheels", joint -> joint.entry().breakLooseOnWheels()),
+            Map.entry("broken loose while held", joint -> !joint.loosenBefore().isEmpty()),
+            Map.entry(
+                    "tightened after a follow-up",
+                    joint -> !joint.entry().timing().tightenAfter().isEmpty()),
             Map.entry("one side only", joint -> joint.entry().where() == Where.LEFT),
             Map.entry("other side named", joint -> written(joint.entry()).anyMatch(id -> id.startsWith("other."))));
 

@@ -16,6 +16,7 @@ import putback.plan.steps.Step;
 import putback.sheet.Aside;
 import putback.sheet.Assembly;
 import putback.sheet.Height;
+import putback.sheet.Joint;
 import putback.sheet.Part;
 
 /** How the car stands between two steps: what is open, aside, tied up, let down, and how far each joint has come. */
@@ -99,6 +100,19 @@ final class Scene {
 
     boolean isHeld(int part) {
         return holds.stream().anyMatch(hold -> hold.parts().contains(part));
+    }
+
+    /** Whether an opened joint bears again: tight, or run down where its tightening comes later by itself. */
+    boolean isSecured(int joint) {
+        Joint closed = rules.joint(joint);
+        if (!closed.entry().kind().threaded()) {
+            return fixings[joint] != Fixing.OPEN;
+        }
+        boolean later = closed.fastener().tighten() != Height.RAISED
+                || plan.selection().followUps().stream()
+                        .anyMatch(followUp ->
+                                closed.entry().timing().tightenAfter().contains(followUp.id()));
+        return fixings[joint] == Fixing.TIGHT || later && fixings[joint] == Fixing.RUN_DOWN;
     }
 
     /** Whether this aid was put on this very part. */

@@ -40,6 +40,7 @@ final class WordCheck extends Check {
                 boolean due = !joint(step).entry().wording().beforeClosing().isEmpty();
                 complain(due && !cleaned.get(Scene.joint(step)), step, "what is done before closing is not done");
             }
+            case TIGHTEN -> tighten(step);
             case OFFER_UP -> offerUp(step);
             case FOLLOW_UP -> followUp(step);
             default -> {}
@@ -48,6 +49,13 @@ final class WordCheck extends Check {
 
     private static Joint joint(Step step) {
         return Objects.requireNonNull(step.joint());
+    }
+
+    private void tighten(Step step) {
+        for (FollowUp followUp : scene.plan.selection().followUps()) {
+            boolean waits = joint(step).entry().timing().tightenAfter().contains(followUp.id());
+            complain(waits && !followedUp.contains(followUp.id()), step, followUp.id() + " comes before it");
+        }
     }
 
     private void prepare(Step step) {

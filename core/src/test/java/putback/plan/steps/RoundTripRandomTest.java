@@ -84,6 +84,7 @@ class RoundTripRandomTest {
         sheet.followUp("f0", "3", true, Height.RAISED);
         sheet.followUp("f1", "2", true, Height.ANY, "f0");
         sheet.followUp("f2", "9", false, Height.ON_WHEELS);
+        sheet.followUp("f3", "4", false, Height.ANY);
         return sheet.assembly();
     }
 
@@ -116,7 +117,9 @@ class RoundTripRandomTest {
         if (oneIn(4, random)) {
             joint.pivot();
         }
-        if (oneIn(4, random)) {
+        if (oneIn(6, random)) {
+            joint.tightenAfter("f3").brings("f3");
+        } else if (oneIn(4, random)) {
             joint.brings("f" + random.nextInt(3));
         }
         order(joint, random, index, parts);
@@ -136,7 +139,11 @@ class RoundTripRandomTest {
             joint.aheadOf("j" + random.nextInt(earlier));
         }
         if (earlier > 0 && oneIn(8, random)) {
-            joint.after("j" + random.nextInt(earlier));
+            String first = "j" + random.nextInt(earlier);
+            joint.after(first);
+            if (oneIn(2, random)) {
+                joint.loosenBefore(first);
+            }
         }
         if (oneIn(8, random)) {
             joint.at(Station.BENCH);

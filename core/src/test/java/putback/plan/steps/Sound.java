@@ -200,7 +200,10 @@ final class Sound {
 
     private boolean isLoaded(Joint joint) {
         Height height = trip.first(Act.TIGHTEN, joint.id()).height();
-        return height != Height.RAISED && trip.first(Act.START, joint.id()).height() == Height.RAISED;
+        boolean late = trip.selection().followUps().stream()
+                .anyMatch(followUp -> joint.entry().timing().tightenAfter().contains(followUp.id()));
+        return late
+                || height != Height.RAISED && trip.first(Act.START, joint.id()).height() == Height.RAISED;
     }
 
     private void lettings(Step step, Set<String> on, BitSet open) {
