@@ -63,7 +63,7 @@ public final class Commands {
             }
             return command.run(arguments, terminal);
         } catch (UsageFault fault) {
-            terminal.say(fault.getMessage());
+            terminal.say(fault.said());
             return Exit.BAD_INPUT;
         }
     }

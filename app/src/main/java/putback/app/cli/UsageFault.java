@@ -4,7 +4,14 @@ package putback.app.cli;
 public final class UsageFault extends Exception {
     private static final long serialVersionUID = 1;
 
+    private final String said;
+
     public UsageFault(String message) {
         super(message, null, false, false);
+        said = message;
+    }
+
+    String said() {
+        return said;
     }
 }

@@ -46,7 +46,10 @@ class PlanCommandTest {
                 "plan front-strut --renew strut --rust 5             | --rust is 0 to 4",
                 "plan front-strut --renew strut --hands 0            | --hands is 1 to 9",
                 "plan front-strut --renew strut --hands two          | --hands is 1 to 9",
+                "plan front-strut --renew left.strut --side right    | left.strut is not on the side that is asked for",
                 "plan front-strut --renew strut --why 0              | --why is a step number",
+                "plan front-strut --renew strut --why 9-8            | or a range such as 58-59",
+                "plan front-strut --renew strut --why 8-5000         | this plan has the steps 1 to",
                 "plan front-strut --renew strut --why 5000           | this plan has the steps 1 to",
                 "plan front-strut --renew strut --json --svg x.svg   | --json and --svg do not go together",
                 "plan front-strut --renew strut --json --why 3       | --json and --why do not go together",
@@ -63,6 +66,36 @@ class PlanCommandTest {
         assertThat(said.exit()).isEqualTo(Exit.BAD_INPUT);
         assertThat(said.err()).contains(message);
         assertThat(said.out()).isEmpty();
+    }
+
+    @Test
+    void namesWithTheirSide_goWithThatSideOrBoth() {
+        for (String side : new String[] {"left", "both"}) {
+            assertThat(Said.by("plan", "front-strut", "--renew", "left.link", "--side", side)
+                            .exit())
+                    .isEqualTo(Exit.DONE);
+        }
+    }
+
+    @Test
+    void wordsThatWouldSteerTheTerminal_areNotEchoed() {
+        String red = "a\u001b[31m\u009bb";
+        for (String call : new String[] {"plan front-strut --renew #", "plan front-strut --renew x --side #", "#"}) {
+            Said said = Said.by(call.replace("#", red).split(" "));
+            assertThat(said.exit()).isEqualTo(Exit.BAD_INPUT);
+            assertThat(said.err()).contains("a?[31m?b").doesNotContain("\u001b", "\u009b");
+        }
+    }
+
+    @Test
+    void whyOfSeveralSteps_isToldStepByStep() {
+        String call = "plan front-strut --renew link --side left --why 3";
+        String three = Said.by(call.split(" ")).out();
+        for (String dash : new String[] {"-", "\u2013"}) {
+            Said said = Said.by((call + dash + "4").split(" "));
+            assertThat(said.exit()).isEqualTo(Exit.DONE);
+            assertThat(said.out()).startsWith(three).contains("Step 4: ").doesNotContain("Step 5: ");
+        }
     }
 
     @Test

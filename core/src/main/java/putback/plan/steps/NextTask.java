@@ -32,6 +32,9 @@ final class NextTask {
     private final TogetherScene scene;
     private final Map<Integer, Integer> turn = new HashMap<>();
     private final Pivots pivots;
+    /** Threaded joints of this trip. */
+    private final BitSet threaded = new BitSet();
+
     private final BitSet early = new BitSet();
     private Ties tied;
     private Ties bearing;
@@ -46,6 +49,7 @@ final class NextTask {
         for (int i = 0; i < job.moves.size(); i++) {
             if (job.moves.get(i) instanceof Move.Open one) {
                 turn.put(one.joint(), i);
+                threaded.set(one.joint(), job.threaded(job.joint(one.joint())));
             }
         }
     }
@@ -125,9 +129,11 @@ final class NextTask {
         return !held || comesOn && shaky;
     }
 
-    /** Whether a fixing that holds it, or what makes one piece with it, is only on its first threads. */
+    /** Whether a fixing that holds it, or what is in one piece with it, is only on its first threads. */
     private boolean isShaky(int part) {
-        BitSet piece = pivots.stiff(part, scene.unsafe());
+        BitSet fixings = (BitSet) threaded.clone();
+        fixings.or(scene.open);
+        BitSet piece = pivots.stiff(part, fixings);
         if (piece.get(0)) {
             return false;
         }

@@ -228,4 +228,32 @@ class WayApartTest {
                 .isEqualTo(
                         "Slacken the nut of ball joint, left, break the taper with the nut still on, then take the nut off.");
     }
+
+    @Test
+    void hoseThatLosesItsStrapWithOnePart_isSaidToBeCarriedWithTheOther() {
+        ASheet sheet = ASheet.oneSide();
+        sheet.part("bracket");
+        sheet.part("beam");
+        sheet.part("hose").tether(TetherKind.HOSE);
+        sheet.part("wire").tether(TetherKind.WIRE);
+        sheet.part("cable").tether(TetherKind.CABLE);
+        sheet.joint("bracket-bolt", JointKind.BOLT, "bracket", "body");
+        sheet.joint("beam-bolt", JointKind.BOLT, "beam", "body")
+                .after("bracket-bolt")
+                .letsGo("beam", "jack");
+        sheet.joint("hose-on-bracket", JointKind.CLIP, "hose", "bracket").after("beam-bolt");
+        sheet.joint("wire-on-bracket", JointKind.CLIP, "wire", "bracket").after("hose-on-bracket");
+        sheet.joint("lid-clip", JointKind.CLIP, "lid", "body").after("wire-on-bracket");
+        sheet.joint("hose-on-beam", JointKind.CLIP, "hose", "beam");
+        sheet.joint("wire-on-body", JointKind.PLUG, "wire", "body");
+        sheet.joint("cable-on-beam", JointKind.CLIP, "cable", "beam");
+        sheet.joint("cable-on-body", JointKind.PLUG, "cable", "body");
+        sheet.part("lid");
+        Travelled trip = Travelled.of(sheet.assembly(), "bracket", "lid");
+        int off = trip.at(Act.TAKE_OFF, "bracket");
+        assertThat(trip.all(Act.ASIDE).filter(step -> step.number() > off))
+                .as(trip.text())
+                .anyMatch(step -> step.part().id().equals("beam")
+                        && step.with().stream().anyMatch(part -> part.id().equals("hose")));
+    }
 }

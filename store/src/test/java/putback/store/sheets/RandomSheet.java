@@ -81,6 +81,8 @@ final class RandomSheet {
                 "critical: " + one("true", "false"),
                 "tighten: " + word(Words.TIGHTEN.keySet()),
                 "break-loose: on wheels",
+                "loosen-before: " + before,
+                "tighten-after: f0",
                 "once: true",
                 "behind: " + one("p0", one("[p0, [p1, p0]]", "[]")),
                 "after: " + before,

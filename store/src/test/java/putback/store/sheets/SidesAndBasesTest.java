@@ -182,10 +182,11 @@ class SidesAndBasesTest {
         Sheets.write(folder, "sheet.yaml", Sheets.SMALL.replace("hub: {}", "hub: {prize: 3, pair: yes}"));
         Path over = Sheets.write(folder, "over.yaml", OVER + "parts: {wheel: null}\n");
         assertThat(faults(SheetReader.read(over)))
-                .containsExactly(
-                        "sheet.yaml:5:9: prize is not a key of part hub; maybe price",
-                        "sheet.yaml:5:25: pair of part hub: \"yes\" is neither true nor false; write true or false, without quotes",
-                        "sheet.yaml:7:18: no part is called wheel");
+                .satisfiesExactly(
+                        removed -> assertThat(removed).startsWith("over.yaml:4:9: wheel is removed here, but nuts"),
+                        key -> assertThat(key)
+                                .startsWith("sheet.yaml:5:9: prize is not a key of part hub; maybe price"),
+                        value -> assertThat(value).startsWith("sheet.yaml:5:25: pair of part hub: \"yes\" is neither"));
     }
 
     @Test
@@ -236,6 +237,36 @@ class SidesAndBasesTest {
                         own -> assertThat(own).startsWith("broken.yaml:2:1: "),
                         named -> assertThat(named).startsWith("sheet.yaml:3:7: base broken cannot be used"),
                         also -> assertThat(also).startsWith("sheet.yaml:4:13: prise is not a key of part x"));
+    }
+
+    @Test
+    void a_misspelt_joint_part_or_unit_over_a_base_is_told_what_was_meant() {
+        assertThat(faults(Sheets.read(
+                        folder,
+                        "sheet: a\ntitle: A\nbase: front-strut\nparts: {strutt: {price: 3.00}}\njoints:\n"
+                                + "  link-to-strutt: {hex: 17 mm}\nunits: {complete-strutt: {price: 4.00}}\n")))
+                .containsExactly(
+                        "sheet.yaml:4:9: part strutt is in no joint; perhaps you meant strut",
+                        "sheet.yaml:6:3: joint link-to-strutt changes nothing that is described; perhaps you meant"
+                                + " link-to-strut",
+                        "sheet.yaml:7:9: unit complete-strutt changes nothing that is described; perhaps you meant"
+                                + " complete-strut");
+    }
+
+    @Test
+    void what_a_sheet_removes_and_its_base_still_names_is_told_where_it_is_removed() {
+        assertThat(faults(Sheets.read(
+                        folder,
+                        "sheet: a\ntitle: A\nbase: front-strut\nparts:\n  left.link: null\njoints:\n"
+                                + "  lock-nut: null\nfollow-ups:\n  gearbox-oil: null\n")))
+                .allMatch(fault -> fault.startsWith("sheet.yaml:"))
+                .anySatisfy(fault -> assertThat(fault)
+                        .startsWith("sheet.yaml:5:3: left.link is removed here, but link-to-strut still names it"
+                                + " (putback/sheets/front-strut.yaml:"))
+                .anySatisfy(fault ->
+                        assertThat(fault).startsWith("sheet.yaml:7:3: lock-nut is removed here, but gaiter-outer-band"))
+                .anySatisfy(fault -> assertThat(fault)
+                        .startsWith("sheet.yaml:9:3: gearbox-oil is removed here, but shaft-in-gearbox"));
     }
 
     @Test
