@@ -28,7 +28,7 @@ final class LastChecks {
         if (!lines.isEmpty()) {
             log.add(Draft.of(
                             Act.CHECK,
-                            "With the steering at both locks: "
+                            "Look over, with steered wheels at both locks: "
                                     + Words.list(lines.stream().map(Words::the).toList())
                                     + (lines.size() == 1 ? " is" : " are")
                                     + " clipped, untwisted and free of wheel and arm.")

@@ -74,7 +74,7 @@ final class NextTask {
         int order = Integer.compare(rank(a), rank(b));
         order = order == 0 ? Boolean.compare(early.get(one), early.get(other)) : order;
         order = order == 0 ? setup(a).compareTo(setup(b)) : order;
-        order = order == 0 ? a.kind().compareTo(b.kind()) : order;
+        order = order == 0 ? Integer.compare(stage(a), stage(b)) : order;
         order = order == 0 ? Integer.compare(holding(a), holding(b)) : order;
         order = order == 0 ? Integer.compare(position(b), position(a)) : order;
         return order == 0 ? Boolean.compare(isCritical(b), isCritical(a)) : order;
@@ -84,6 +84,21 @@ final class NextTask {
         Joint joint = task.joint();
         boolean wheel = joint != null && task.kind() == Task.Kind.TIGHTEN && job.holdsWheel(joint);
         return wheel && log.height() == Height.ON_WHEELS ? -1 : task.kind().rank();
+    }
+
+    /** What is in hand is finished before a part is fetched. */
+    private int stage(Task task) {
+        Joint joint = task.joint();
+        boolean fetched = joint != null && task.kind() == Task.Kind.START && isFetched(joint);
+        return fetched ? Task.Kind.TIGHTEN.ordinal() * 2 + 1 : task.kind().ordinal() * 2;
+    }
+
+    private boolean isFetched(Joint joint) {
+        boolean fetched = false;
+        for (int part : joint.joins()) {
+            fetched |= tied.off(part);
+        }
+        return fetched && !job.network.isBench(joint.index());
     }
 
     private static boolean isCritical(Task task) {
@@ -118,15 +133,13 @@ final class NextTask {
             return false;
         }
         boolean held = false;
-        boolean comesOn = false;
         boolean shaky = false;
         for (int part : joint.joins()) {
             boolean bears = !job.network.isTether(part) && bearing.heldToBody(part);
             held |= bears;
-            comesOn |= tied.off(part);
             shaky |= bears && isShaky(part);
         }
-        return !held || comesOn && shaky;
+        return !held || shaky && isFetched(joint);
     }
 
     /** Whether a fixing that holds it, or what is in one piece with it, is only on its first threads. */

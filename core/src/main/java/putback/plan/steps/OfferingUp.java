@@ -67,7 +67,7 @@ final class OfferingUp {
         Part named = GroupText.named(job, piece, joint);
         List<Part> others = job.others(piece, named);
         String what = GroupText.of(job, piece, named, others, true);
-        String text = onCar ? "Offer up " + what + "." : "Put " + what + " in place.";
+        String text = onCar ? "Offer up " + what + waiting(piece) + "." : "Put " + what + " in place.";
         boolean bench = !onCar && joint.entry().station() == Station.BENCH;
         Minutes minutes = onCar ? charges.back(piece).plus(asidesOf(piece)) : Minutes.ZERO;
         Draft draft =
@@ -76,6 +76,12 @@ final class OfferingUp {
         if (onCar) {
             keepAside(piece);
         }
+    }
+
+    /** A strap or jack that waited while the part was off holds it again as it is offered up. */
+    private String waiting(BitSet piece) {
+        AidsOn.On aid = aids.holding(piece);
+        return aid == null ? "" : ", held by its " + aid.name;
     }
 
     private Minutes asidesOf(BitSet piece) {

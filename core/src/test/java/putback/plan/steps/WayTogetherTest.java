@@ -204,7 +204,8 @@ class WayTogetherTest {
     void lastSteps_lookAtTheLinesAndCountTheTools() {
         Travelled trip = Travelled.of(Cars.strut(), "left.disc");
         List<Step> steps = trip.steps();
-        assertThat(steps.get(steps.size() - 2).text()).startsWith("With the steering at both locks: the hose, left");
+        assertThat(steps.get(steps.size() - 2).text())
+                .startsWith("Look over, with steered wheels at both locks: the hose, left");
         assertThat(steps.get(steps.size() - 1).text()).contains("tools");
     }
 
