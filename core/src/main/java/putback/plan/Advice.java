@@ -27,7 +27,10 @@ public final class Advice {
         this.renewal = Renewal.of(assembly, wanted, selection);
     }
 
-    /** One sentence for each companion that is not renewed, and for each part of a pair renewed on one side only. */
+    /**
+     * One sentence for each companion that is not renewed, for each part of a pair renewed on one side only, and for each
+     * unit that would come with joints closed that are closed one by one now.
+     */
     public static List<String> of(Assembly assembly, Wanted wanted, Selection selection) {
         Advice advice = new Advice(assembly, wanted, selection);
         for (Unit unit : advice.renewal.units()) {
@@ -38,7 +41,20 @@ public final class Advice {
             advice.companions(part.entry().companions(), part.side(), low(part.name()));
             advice.pair(part.entry().pair(), part.side(), part.entry().name(), advice.renewsOther(part));
         }
+        advice.assembly.units().forEach(advice::inOnePiece);
         return List.copyOf(advice.sentences);
+    }
+
+    private void inOnePiece(Unit unit) {
+        long inside = selection.open().stream()
+                .map(assembly.joints()::get)
+                .filter(joint -> unit.parts().containsAll(joint.joins())
+                        && joint.joins().stream().allMatch(renewal::renews))
+                .count();
+        if (inside > 0) {
+            sentences.add(unit.name() + ": comes in one piece, with " + inside + (inside == 1 ? " fixing" : " fixings")
+                    + " fewer to close.");
+        }
     }
 
     private List<Part> all() {

@@ -61,6 +61,14 @@ class ListsTest {
     @Test
     void halfAPair_isAdvice() {
         assertThat(advice(Cars.strut(), "left.strut", "left.top-mount"))
-                .containsExactly("Strut: renewed on the left only, though it goes in pairs across the axle.");
+                .contains("Strut: renewed on the left only, though it goes in pairs across the axle.");
+    }
+
+    @Test
+    void unitThatComesWithAJointClosed_isAdvice() {
+        String onePiece = "Complete strut, left: comes in one piece, with 1 fixing fewer to close.";
+        assertThat(advice(Cars.strut(), "left.strut", "left.top-mount")).contains(onePiece);
+        assertThat(advice(Cars.strut(), "left.strut")).doesNotContain(onePiece);
+        assertThat(advice(Cars.strut(), "left.complete-strut")).doesNotContain(onePiece);
     }
 }
