@@ -21,7 +21,7 @@ final class UndoText {
             case PRESS -> "Press " + name + " apart.";
             case CIRCLIP -> "Take out the circlip of " + name + ".";
             case HOOK -> "Unhook " + name + ".";
-            case SEAT -> "Lift " + name + " out of its seat.";
+            case SEAT -> "Lift " + name + " out of the seat.";
         };
     }
 
@@ -50,7 +50,7 @@ final class UndoText {
             case PRESS -> "Press " + name + " home.";
             case CIRCLIP -> "Fit the circlip of " + name + with(fresh, "circlip") + " and see it home all round.";
             case HOOK -> "Hook " + name + " in.";
-            case SEAT -> "Set " + name + " in its seat.";
+            case SEAT -> "Set " + name + " in the seat.";
         };
     }
 
