@@ -25,7 +25,10 @@ public record Minutes(long millionths) implements Comparable<Minutes> {
 
     /** Reads {@code 3 min}, {@code 36 s}, {@code 1.5 h}; a plain number has no unit and is refused; never throws. */
     public static Parsed<Minutes> parse(String text) {
-        return Quantities.parse(text, Kind.TIME).map(Minutes::of);
+        Parsed<BigDecimal> number = Quantities.parse(text, Kind.TIME);
+        return number instanceof Parsed.Value<BigDecimal> one
+                ? new Parsed.Value<>(of(one.value()))
+                : new Parsed.Refused<>(number.refusal());
     }
 
     public Minutes plus(Minutes other) {

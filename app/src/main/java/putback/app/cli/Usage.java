@@ -60,7 +60,11 @@ public record Usage(String command, String about, List<String> operands, List<Op
             } else {
                 throw fault(option.spelling() + ": the value is missing");
             }
-            List<String> values = given.computeIfAbsent(name, first -> new ArrayList<>());
+            List<String> values = given.get(name);
+            if (values == null) {
+                values = new ArrayList<>();
+                given.put(name, values);
+            }
             if (!values.isEmpty() && !option.repeats()) {
                 throw fault(name + " is given twice");
             }

@@ -44,7 +44,9 @@ public final class WantedNames {
             if (found.isEmpty()) {
                 messages.add(unknown(known, name));
             }
-            found.forEach(target -> wanted.putIfAbsent(target.id(), target));
+            for (Target target : found) {
+                wanted.putIfAbsent(target.id(), target);
+            }
         }
         if (names.isEmpty()) {
             messages.add("nothing to renew was named; name a part or a unit of the sheet");

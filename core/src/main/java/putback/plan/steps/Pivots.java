@@ -6,6 +6,7 @@ import java.util.BitSet;
 import java.util.Deque;
 import java.util.List;
 import putback.plan.access.Network;
+import putback.plan.access.Numbers;
 import putback.plan.access.Ties;
 import putback.sheet.Assembly;
 import putback.sheet.Joint;
@@ -47,7 +48,8 @@ final class Pivots {
     /** What closed joints that do not turn make one stiff piece with the part. */
     private BitSet stiff(int part, BitSet open) {
         BitSet group = new BitSet();
-        Deque<Integer> next = new ArrayDeque<>(List.of(part));
+        Deque<Integer> next = new ArrayDeque<>();
+        next.add(part);
         group.set(part);
         while (!next.isEmpty()) {
             for (int joint : network.jointsOf(next.remove())) {
@@ -68,7 +70,7 @@ final class Pivots {
     private boolean hasLostHold(BitSet group, BitSet open, Ties ties) {
         for (Joint joint : assembly.joints()) {
             boolean stiff = open.get(joint.index()) && !joint.entry().pivot();
-            if (stiff && joint.joins().stream().anyMatch(group::get) && holdsElsewhere(joint, group, ties)) {
+            if (stiff && Numbers.anyIn(joint.joins(), group) && holdsElsewhere(joint, group, ties)) {
                 return true;
             }
         }
@@ -76,7 +78,11 @@ final class Pivots {
     }
 
     private boolean holdsElsewhere(Joint joint, BitSet group, Ties ties) {
-        return joint.joins().stream()
-                .anyMatch(part -> !group.get(part) && !network.isTether(part) && ties.heldToBody(part));
+        for (int part : joint.joins()) {
+            if (!group.get(part) && !network.isTether(part) && ties.heldToBody(part)) {
+                return true;
+            }
+        }
+        return false;
     }
 }

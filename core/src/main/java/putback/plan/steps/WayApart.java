@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import putback.plan.access.Numbers;
 import putback.plan.access.Ties;
 import putback.plan.order.Move;
 import putback.quantity.Minutes;
@@ -82,7 +83,7 @@ final class WayApart {
         for (Joint joint : toLoosen()) {
             List<Part> blockers = job.parts(job.reach.blockers(joint, joint.reachOnWheels(), open, movedAside));
             log.warn(joint.name() + " is to be broken loose on wheels, but "
-                    + Words.list(blockers.stream().map(Words::the).toList())
+                    + Words.the(blockers)
                     + (blockers.size() == 1 ? " is in the way and comes" : " are in the way and come")
                     + " off only when the car is raised.");
             loosen(joint);
@@ -227,9 +228,11 @@ final class WayApart {
             BitSet opened = (BitSet) open.clone();
             opened.set(joint.index());
             Ties after = job.ties(opened);
-            hangingWith(letting.part()).stream()
-                    .filter(other -> after.heldTogether(other, letting.part()))
-                    .forEach(held::set);
+            for (int other : Numbers.in(hangingWith(letting.part()))) {
+                if (after.heldTogether(other, letting.part())) {
+                    held.set(other);
+                }
+            }
         }
         AidsOn.On there = aids.holding(held);
         return there != null && Job.isJack(letting.aid()) && !Job.isJack(there.name) ? null : there;
@@ -252,8 +255,7 @@ final class WayApart {
             if (aids.holding(group) != null || group.intersects(asideNext)) {
                 continue;
             }
-            Part part = job.part(
-                    joint.joins().stream().filter(group::get).findFirst().orElse(group.nextSetBit(0)));
+            Part part = job.part(firstIn(group, joint));
             String text = "Tie up " + Words.the(part) + " with a strap before opening " + Words.of(joint) + ".";
             putOn(part, AidText.STRAP, text, List.of("The sheet names no aid here: left on its pivots it flops over."))
                     .askers
@@ -261,6 +263,16 @@ final class WayApart {
             log.warn("With " + Words.of(joint) + " open, " + Words.the(part)
                     + " is held by pivots only, and the sheet names no aid for it: a strap was put in.");
         }
+    }
+
+    /** The part of the group that the joint names first; any where it names none. */
+    private static int firstIn(BitSet group, Joint joint) {
+        for (int part : joint.joins()) {
+            if (group.get(part)) {
+                return part;
+            }
+        }
+        return group.nextSetBit(0);
     }
 
     /** Only once the last joint that holds it up is open: what is still bolted would carry the part and the spring. */
@@ -280,9 +292,12 @@ final class WayApart {
 
     /** Whether another joint, not open yet, lets the same part down. */
     private boolean isAskedAgain(Letting letting) {
-        return job.opened.stream()
-                .filter(joint -> !open.get(joint))
-                .anyMatch(joint -> job.joint(joint).letsGo().contains(letting));
+        for (int joint : Numbers.in(job.opened)) {
+            if (!open.get(joint) && job.joint(joint).letsGo().contains(letting)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void takeOff(Joint joint, Ties before) {
@@ -459,7 +474,7 @@ final class WayApart {
     private void asidesThatMovesForget() {
         for (int index : job.selection.aside()) {
             boolean named = job.moves.contains(new Move.MoveAside(index));
-            if (!named && job.part(index).asideOpens().stream().allMatch(open::get)) {
+            if (!named && Numbers.allIn(job.part(index).asideOpens(), open)) {
                 moveAside(job.part(index));
             }
         }
@@ -469,14 +484,30 @@ final class WayApart {
         for (int index : joint.joins()) {
             Part part = job.part(index);
             boolean spring = part.entry().storedEnergy() == StoredEnergy.SPRING;
-            boolean held = aids.all().stream().anyMatch(aid -> Job.isCompressor(aid.name) && aid.part.index() == index);
-            boolean sideLetDown = letDown.stream()
-                    .mapToObj(job::part)
-                    .anyMatch(other -> other.side() == part.side() || other.side() == Side.NONE);
-            if (spring && !held && !sideLetDown) {
+            if (spring && !isCompressed(part) && !isLetDownBeside(part)) {
                 log.warn("The sheet names neither a compressor nor a jack that lets " + Words.the(part)
                         + " go slack before opening " + Words.of(joint) + ".");
             }
         }
+    }
+
+    private boolean isCompressed(Part spring) {
+        for (AidsOn.On aid : aids.all()) {
+            if (Job.isCompressor(aid.name) && aid.part.index() == spring.index()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether something on the side of the spring, or in the middle, is let down. */
+    private boolean isLetDownBeside(Part spring) {
+        for (int index : Numbers.in(letDown)) {
+            Side side = job.part(index).side();
+            if (side == spring.side() || side == Side.NONE) {
+                return true;
+            }
+        }
+        return false;
     }
 }

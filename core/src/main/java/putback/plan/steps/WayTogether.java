@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.TreeMap;
+import putback.plan.access.Numbers;
 import putback.plan.access.Ties;
 import putback.plan.order.Move;
 import putback.quantity.Minutes;
@@ -98,8 +99,10 @@ final class WayTogether {
         for (int i = done.nextClearBit(0); i < graph.size(); i = done.nextClearBit(i + 1)) {
             rest.add(i);
         }
-        // the sort is stable: equals stay in the order of their numbers
-        rest.sort((a, b) -> Integer.compare(position(graph.task(b)), position(graph.task(a))));
+        if (rest.size() > 1) {
+            // the sort is stable: equals stay in the order of their numbers
+            rest.sort((a, b) -> Integer.compare(position(graph.task(b)), position(graph.task(a))));
+        }
         for (int i : rest) {
             Task task = graph.task(i);
             if (task.height() != Height.ANY && task.height() != log.height()) {
@@ -246,12 +249,19 @@ final class WayTogether {
                     .aid(letting.aid())
                     .caution(cautions.support(part, letting.aid(), open)));
             AidsOn.On on = aids.putOn(part, letting.aid());
-            job.opened.stream()
-                    .filter(other -> job.joint(other).letsGo().stream()
-                            .anyMatch(asked ->
-                                    asked.part() == part.index() && asked.aid().equals(letting.aid())))
-                    .forEach(on.askers::set);
+            for (int other : Numbers.in(job.opened)) {
+                on.askers.set(other, on.askers.get(other) || asksFor(other, part, letting.aid()));
+            }
         }
+    }
+
+    private boolean asksFor(int joint, Part part, String aid) {
+        for (Letting asked : job.joint(joint).letsGo()) {
+            if (asked.part() == part.index() && asked.aid().equals(aid)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Brings up what this joint is the first to tie. */
@@ -262,7 +272,7 @@ final class WayTogether {
         for (int part : joint.joins()) {
             if (!ties.off(part)) {
                 onCar = true;
-            } else if (pieces.stream().noneMatch(piece -> piece.get(part))) {
+            } else if (!isInOne(pieces, part)) {
                 pieces.add(tiedTo(part, ties));
             }
         }
@@ -272,6 +282,15 @@ final class WayTogether {
         for (BitSet piece : pieces) {
             offerUp(piece, joint, onCar);
         }
+    }
+
+    private static boolean isInOne(List<BitSet> pieces, int part) {
+        for (BitSet piece : pieces) {
+            if (piece.get(part)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private BitSet tiedTo(int part, Ties ties) {
@@ -339,7 +358,9 @@ final class WayTogether {
         }
         log.add(Draft.with(Act.OFFER_UP, part, "Bring " + Words.the(part) + " back to its place.")
                 .minutes(charges.asideBack(part.index())));
-        aids.all().stream().filter(aid -> aid.part.index() == part.index()).forEach(aid -> aid.holdsAside = false);
+        for (AidsOn.On aid : aids.all()) {
+            aid.holdsAside &= aid.part.index() != part.index();
+        }
     }
 
     private void runDown(Joint joint, Fastener back) {
@@ -395,7 +416,7 @@ final class WayTogether {
         BitSet unsafe = (BitSet) open.clone();
         unsafe.or(loose);
         boolean asideOpen = movedAside.get(aid.part.index())
-                && job.part(aid.part.index()).asideOpens().stream().anyMatch(unsafe::get);
+                && Numbers.anyIn(job.part(aid.part.index()).asideOpens(), unsafe);
         if (asideOpen || Job.isCompressor(aid.name)) {
             return !asideOpen;
         }
@@ -409,17 +430,25 @@ final class WayTogether {
         }
         BitSet group = (BitSet) aid.pays.clone();
         group.set(aid.part.index());
-        return unsafe.stream()
-                .noneMatch(joint -> job.joint(joint).joins().stream().anyMatch(group::get));
+        for (int joint : Numbers.in(unsafe)) {
+            if (Numbers.anyIn(job.joint(joint).joins(), group)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Whether something else holds up what it hangs in one piece with. */
     private boolean isHeldByAnother(AidsOn.On aid, BitSet unsafe) {
         Ties ties = job.ties(unsafe);
-        return aids.all().stream()
-                .anyMatch(other -> other != aid
-                        && !Job.isCompressor(other.name)
-                        && ties.heldTogether(other.part.index(), aid.part.index()));
+        for (AidsOn.On other : aids.all()) {
+            if (other != aid
+                    && !Job.isCompressor(other.name)
+                    && ties.heldTogether(other.part.index(), aid.part.index())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void release(AidsOn.On aid) {
