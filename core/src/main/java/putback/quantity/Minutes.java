@@ -14,8 +14,9 @@ public record Minutes(long millionths) implements Comparable<Minutes> {
 
     /** Exact for a decimal with up to six places; further places are rounded half up. */
     public static Minutes of(BigDecimal minutes) {
-        return new Minutes(
-                minutes.setScale(SCALE, RoundingMode.HALF_UP).unscaledValue().longValueExact());
+        return new Minutes(minutes.scaleByPowerOfTen(SCALE)
+                .setScale(0, RoundingMode.HALF_UP)
+                .longValueExact());
     }
 
     /** Reads a plain decimal such as {@code "0.35"}. */

@@ -5,6 +5,9 @@ import putback.quantity.Shown;
 
 /** The letters that a screen can show, and how wide they are. */
 final class Letters {
+    /** All letters before this one take one column. */
+    private static final int FIRST_UNEVEN = 0x300;
+
     private Letters() {}
 
     /** The text as this screen can show it: nothing in it steers the terminal, and it is ASCII where nothing else is known. */
@@ -65,15 +68,20 @@ final class Letters {
     static int width(String text) {
         int width = 0;
         for (int i = 0; i < text.length(); ) {
-            int c = text.codePointAt(i);
-            width += width(c);
-            i += Character.charCount(c);
+            if (text.charAt(i) < FIRST_UNEVEN) {
+                width++;
+                i++;
+            } else {
+                int c = text.codePointAt(i);
+                width += width(c);
+                i += Character.charCount(c);
+            }
         }
         return width;
     }
 
     private static int width(int c) {
-        if (c < 0x300) {
+        if (c < FIRST_UNEVEN) {
             return 1;
         }
         int type = Character.getType(c);
@@ -99,12 +107,13 @@ final class Letters {
         int at = from;
         int used = 0;
         while (at < text.length()) {
-            int c = text.codePointAt(at);
-            used += width(c);
+            char first = text.charAt(at);
+            int c = first < FIRST_UNEVEN ? first : text.codePointAt(at);
+            used += first < FIRST_UNEVEN ? 1 : width(c);
             if (used > columns && at > from) {
                 break;
             }
-            at += Character.charCount(c);
+            at += first < FIRST_UNEVEN ? 1 : Character.charCount(c);
         }
         return at;
     }

@@ -48,9 +48,7 @@ public final class Ties {
         released = releasedParts;
         anyIsCurrent = false;
         reset(rigid);
-        for (int joint = open.nextClearBit(0); joint < network.joints(); joint = open.nextClearBit(joint + 1)) {
-            uniteRigid(network.joins[joint]);
-        }
+        uniteClosed(rigid, network.rigidJoins);
         if (releasedParts != null) {
             for (int part = 1; part < rigid.length; part++) {
                 if (!network.tether[part] && !releasedParts.get(part)) {
@@ -60,26 +58,20 @@ public final class Ties {
         }
     }
 
-    private void uniteRigid(int[] joined) {
-        int first = -1;
-        for (int part : joined) {
-            if (!network.tether[part]) {
-                if (first >= 0) {
-                    unite(rigid, first, part);
+    private void uniteClosed(int[] links, int[][] joins) {
+        for (int joint = 0; joint < joins.length; joint++) {
+            if (!open.get(joint)) {
+                int[] joined = joins[joint];
+                for (int i = 1; i < joined.length; i++) {
+                    unite(links, joined[0], joined[i]);
                 }
-                first = part;
             }
         }
     }
 
     private void buildAny() {
         reset(any);
-        for (int joint = open.nextClearBit(0); joint < network.joints(); joint = open.nextClearBit(joint + 1)) {
-            int[] joined = network.joins[joint];
-            for (int i = 1; i < joined.length; i++) {
-                unite(any, joined[0], joined[i]);
-            }
-        }
+        uniteClosed(any, network.joins);
         BitSet free = released;
         if (free != null) {
             for (int part = 1; part < any.length; part++) {

@@ -3,24 +3,17 @@ package putback.store.sheets;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import putback.sheet.Assembled;
 import putback.sheet.Assembly;
-import putback.sheet.Joint;
 import putback.sheet.JointEntry;
-import putback.sheet.Part;
 import putback.sheet.PartEntry;
 import putback.sheet.Sheet;
 import putback.sheet.SheetFault;
-import putback.sheet.Side;
 import putback.sheet.Times;
-import putback.sheet.Unit;
 import putback.sheet.UnitEntry;
 import putback.store.sheets.Node.Entries;
-import putback.store.sheets.Node.Entry;
 
 /** Builds the model from a merged sheet, and gathers what the model finds wrong with what the reader found. */
 final class Building {
@@ -66,7 +59,7 @@ final class Building {
             }
         }
         return faults.isEmpty() && assembled instanceof Assembled.Sound sound
-                ? new Read.Sheet(sound.assembly(), name, places(sound.assembly()))
+                ? new Read.Sheet(sound.assembly(), name)
                 : new Read.Faulty(faults.sorted());
     }
 
@@ -119,31 +112,5 @@ final class Building {
                 faults.add(unit.at(), unit.id() + " is the id of a part too; a unit needs an id of its own");
             }
         }
-    }
-
-    private Places places(Assembly assembly) {
-        Map<String, Place> parts = new TreeMap<>();
-        for (Part part : assembly.parts().subList(1, assembly.parts().size())) {
-            parts.put(part.id(), place("parts", part.side(), part.entry().id()));
-        }
-        Map<String, Place> joints = new TreeMap<>();
-        for (Joint joint : assembly.joints()) {
-            joints.put(joint.id(), place("joints", joint.side(), joint.entry().id()));
-        }
-        Map<String, Place> units = new TreeMap<>();
-        for (Unit unit : assembly.units()) {
-            units.put(unit.id(), place("units", unit.side(), unit.entry().id()));
-        }
-        Map<String, Place> followUps = new TreeMap<>();
-        if (merged.get("follow-ups") instanceof Entries section) {
-            for (Entry entry : section.byKey().values()) {
-                followUps.put(entry.key().text(), entry.key().place());
-            }
-        }
-        return new Places(parts, joints, units, followUps);
-    }
-
-    private Place place(String section, Side side, String id) {
-        return located.ofEntry(section, side.prefix() + id, id);
     }
 }

@@ -31,13 +31,6 @@ final class Located {
                 : deepest(entry.values(), path.subList(2, path.size()), entry.at());
     }
 
-    /** Where an entry is described: for its side if it differs there, else as it is for both. */
-    Place ofEntry(String section, String sidedId, String id) {
-        Sided sided = byPath.get(section + "/" + sidedId);
-        Sided plain = sided == null ? byPath.get(section + "/" + id) : sided;
-        return plain == null ? top.place() : plain.at();
-    }
-
     private static Place deepest(Node from, List<String> path, Place start) {
         Node node = from;
         Place place = start;
@@ -58,9 +51,15 @@ final class Located {
     }
 
     private static boolean isIndex(String step, int size) {
-        return !step.isEmpty()
-                && step.length() < 9
-                && step.chars().allMatch(c -> c >= '0' && c <= '9')
-                && Integer.parseInt(step) < size;
+        return !step.isEmpty() && step.length() < 9 && isNumber(step) && Integer.parseInt(step) < size;
+    }
+
+    private static boolean isNumber(String step) {
+        for (int i = 0; i < step.length(); i++) {
+            if (step.charAt(i) < '0' || step.charAt(i) > '9') {
+                return false;
+            }
+        }
+        return true;
     }
 }
