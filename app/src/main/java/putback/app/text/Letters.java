@@ -37,7 +37,12 @@ final class Letters {
 
     /** Common letters and drawing signs, all of them harmless, so that most texts need not be written anew. */
     private static boolean isKnown(char c) {
-        return c > 0xa0 && c < 0x300 && c != 0xad || c >= 0x2500 && c < 0x2600;
+        return c > 0xa0 && c < FIRST_UNEVEN && c != 0xad || isDrawing(c);
+    }
+
+    /** Lines, blocks and circles. */
+    private static boolean isDrawing(int c) {
+        return c >= 0x2500 && c < 0x2600;
     }
 
     private static String spelled(int c) {
@@ -81,7 +86,7 @@ final class Letters {
     }
 
     private static int width(int c) {
-        if (c < FIRST_UNEVEN) {
+        if (c < FIRST_UNEVEN || isDrawing(c)) {
             return 1;
         }
         int type = Character.getType(c);

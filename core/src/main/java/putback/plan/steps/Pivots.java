@@ -15,12 +15,33 @@ import putback.sheet.Joint;
 final class Pivots {
     private final Network network;
     private final Assembly assembly;
+    /** For each part the joints that do not turn. */
+    private final int[][] stiffJoints;
+    /** What each joint joins. */
+    private final int[][] joins;
+
     private final BitSet uprightWhenWhole;
 
     Pivots(Network network) {
         this.network = network;
         this.assembly = network.assembly();
+        this.stiffJoints = new int[network.parts()][];
+        for (int part = 0; part < stiffJoints.length; part++) {
+            stiffJoints[part] = stiffJoints(part);
+        }
+        this.joins = new int[network.joints()][];
+        for (int joint = 0; joint < joins.length; joint++) {
+            joins[joint] = network.joins(joint);
+        }
         this.uprightWhenWhole = stiff(0, new BitSet());
+    }
+
+    private int[] stiffJoints(int part) {
+        BitSet stiff = new BitSet();
+        for (int joint : network.jointsOf(part)) {
+            stiff.set(joint, !assembly.joints().get(joint).entry().pivot());
+        }
+        return Numbers.in(stiff);
     }
 
     /**
@@ -52,12 +73,12 @@ final class Pivots {
         next.add(part);
         group.set(part);
         while (!next.isEmpty()) {
-            for (int joint : network.jointsOf(next.remove())) {
-                if (open.get(joint) || assembly.joints().get(joint).entry().pivot()) {
+            for (int joint : stiffJoints[next.remove()]) {
+                if (open.get(joint)) {
                     continue;
                 }
-                for (int other : network.joins(joint)) {
-                    if (!network.isTether(other) && !group.get(other)) {
+                for (int other : joins[joint]) {
+                    if (!group.get(other) && !network.isTether(other)) {
                         group.set(other);
                         next.add(other);
                     }
