@@ -13,7 +13,8 @@ final class Letters {
     /** The text as this screen can show it: nothing in it steers the terminal, and it is ASCII where nothing else is known. */
     static String shown(String text, boolean ascii) {
         boolean plain = true;
-        for (int i = 0; i < text.length() && plain; i++) {
+        int length = text.length();
+        for (int i = 0; i < length && plain; i++) {
             char c = text.charAt(i);
             plain = c >= ' ' && c < 127 || !ascii && isKnown(c);
         }
@@ -72,7 +73,8 @@ final class Letters {
     /** Columns that the text takes. */
     static int width(String text) {
         int width = 0;
-        for (int i = 0; i < text.length(); ) {
+        int length = text.length();
+        for (int i = 0; i < length; ) {
             if (text.charAt(i) < FIRST_UNEVEN) {
                 width++;
                 i++;
@@ -111,7 +113,8 @@ final class Letters {
     static int fitting(String text, int from, int columns) {
         int at = from;
         int used = 0;
-        while (at < text.length()) {
+        int length = text.length();
+        while (at < length) {
             char first = text.charAt(at);
             int c = first < FIRST_UNEVEN ? first : text.codePointAt(at);
             used += first < FIRST_UNEVEN ? 1 : width(c);
