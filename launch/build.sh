@@ -115,8 +115,15 @@ build_archive() {
     rm -f "$work/loaded.all"
     train --version
     train --help
+    sheets=$root/store/src/main/resources/putback/sheets
     train plan front-strut --renew complete-strut
     train plan front-strut --renew complete-strut --json
+    train plan "$sheets/front-strut.yaml" --renew strut --side left
+    train plan "$sheets/twist-beam.yaml" --renew spring,damper
+    train plan "$sheets/front-brake.yaml" --renew pads --why 3
+    train plan "$sheets/front-brake.yaml" --renew disc --svg "$work/ladder.svg"
+    train plan demo-van --renew spring,damper,pads
+    rm -f "$work/ladder.svg"
     awk '!seen[$0]++' "$work/loaded.all" | sed 's/^[0-9]* //' >"$work/classes"
     rm -f "$work/loaded.all"
     if "$java" -Xshare:dump -Xmx2g -XX:+UseG1GC -XX:SharedClassListFile="$work/classes" -XX:SharedArchiveFile="$archive.$$" \

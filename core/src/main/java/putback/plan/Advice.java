@@ -72,8 +72,8 @@ public final class Advice {
         for (String id : ids) {
             Unit unit = unit(id, side);
             if (unit != null) {
-                if (!unit.parts().stream().allMatch(renewal::renews)) {
-                    mention(unit.name(), with, unit.parts().stream().allMatch(selection.off()::contains));
+                if (!renewsAll(unit)) {
+                    mention(unit.name(), with, selection.off().containsAll(unit.parts()));
                 }
                 continue;
             }
@@ -90,35 +90,59 @@ public final class Advice {
     }
 
     private @Nullable Unit unit(String id, Side side) {
-        return assembly.units().stream()
-                .filter(unit -> unit.id().equals(id) || unit.id().equals(side.prefix() + id))
-                .findFirst()
-                .orElse(null);
+        String here = side.prefix() + id;
+        for (Unit unit : assembly.units()) {
+            if (unit.id().equals(id) || unit.id().equals(here)) {
+                return unit;
+            }
+        }
+        return null;
     }
 
     private List<Part> parts(String id, Side side) {
-        List<Part> here = assembly.parts().stream()
-                .filter(part -> part.id().equals(id) || part.id().equals(side.prefix() + id))
-                .toList();
-        return !here.isEmpty() || side != Side.NONE
-                ? here
-                : assembly.parts().stream()
-                        .filter(part -> part.entry().id().equals(id))
-                        .toList();
+        String sided = side.prefix() + id;
+        List<Part> here = new ArrayList<>();
+        List<Part> anywhere = new ArrayList<>();
+        for (Part part : assembly.parts()) {
+            if (part.id().equals(id) || part.id().equals(sided)) {
+                here.add(part);
+            }
+            if (part.entry().id().equals(id)) {
+                anywhere.add(part);
+            }
+        }
+        return !here.isEmpty() || side != Side.NONE ? here : anywhere;
     }
 
     private boolean renewsOther(Part part) {
-        return assembly.parts().stream()
-                .anyMatch(other -> other.side() == part.side().other()
-                        && other.entry().id().equals(part.entry().id())
-                        && renewal.renews(other.index()));
+        for (Part other : assembly.parts()) {
+            if (other.side() == part.side().other()
+                    && other.entry().id().equals(part.entry().id())
+                    && renewal.renews(other.index())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean renewsOther(Unit unit) {
-        return assembly.units().stream()
-                .anyMatch(other -> other.side() == unit.side().other()
-                        && other.entry().id().equals(unit.entry().id())
-                        && other.parts().stream().allMatch(renewal::renews));
+        for (Unit other : assembly.units()) {
+            if (other.side() == unit.side().other()
+                    && other.entry().id().equals(unit.entry().id())
+                    && renewsAll(other)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean renewsAll(Unit unit) {
+        for (int part : unit.parts()) {
+            if (!renewal.renews(part)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private void pair(boolean pair, Side side, String name, boolean otherToo) {

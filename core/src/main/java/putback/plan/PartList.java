@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import putback.plan.selection.Selection;
 import putback.plan.selection.Wanted;
@@ -79,7 +78,8 @@ public final class PartList {
             String reason) {
         Integer there = sets.get(entry);
         if (axleSet && there != null) {
-            replace(there, need -> new PartNeed(need.id(), name + ", both sides", 1, need.price(), need.reason()));
+            PartNeed need = needs.get(there);
+            needs.set(there, new PartNeed(need.id(), name + ", both sides", 1, need.price(), need.reason()));
             return;
         }
         if (axleSet) {
@@ -87,9 +87,5 @@ public final class PartList {
         }
         String full = side == Side.NONE ? name : axleSet ? name + ", axle set" : name + ", " + side.word();
         needs.add(new PartNeed(id, full, 1, price, reason));
-    }
-
-    private void replace(int at, UnaryOperator<PartNeed> change) {
-        needs.set(at, change.apply(needs.get(at)));
     }
 }

@@ -32,16 +32,19 @@ public final class Planner {
     private static Plan plan(Assembly assembly, Wanted wanted, Course course) {
         RoundTrip plain = StepBuilder.build(assembly, wanted, course.selection(), course.moves());
         Reasons reasons = Reasons.of(assembly, wanted, plain.moves());
-        RoundTrip trip = plain.withWhy(step -> reasons.chain(step, plain.moves()));
-        List<Step> steps = trip.steps();
-        Minutes sequence = sequenceSetup(assembly, trip.moves());
+        List<Step> steps = new ArrayList<>();
+        Minutes setup = Minutes.ZERO;
+        for (Step step : plain.steps()) {
+            steps.add(step.withWhy(reasons.chain(step, plain.moves())));
+            setup = setup.plus(step.setup());
+        }
+        Minutes sequence = sequenceSetup(assembly, plain.moves());
         Minutes objective = course.selection().work().plus(sequence);
-        Minutes setup = steps.stream().map(Step::setup).reduce(Minutes.ZERO, Minutes::plus);
         return new Plan(
                 assembly,
                 wanted,
                 course.selection(),
-                trip.moves(),
+                plain.moves(),
                 setup,
                 sequence,
                 new Proof(course.bound().compareTo(objective) >= 0, course.bound()),
@@ -49,7 +52,7 @@ public final class Planner {
                 ToolList.of(steps),
                 PartList.of(assembly, wanted, course.selection()),
                 Advice.of(assembly, wanted, course.selection()),
-                trip.warnings());
+                plain.warnings());
     }
 
     /** A joint that has to be reached on wheels may have been brought forward, so the order is reckoned anew. */

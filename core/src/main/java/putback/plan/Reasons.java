@@ -111,7 +111,9 @@ public final class Reasons {
     private List<Integer> needs(int joint, List<Integer> order, BitSet asides) {
         BitSet open = new BitSet();
         List<Integer> before = order.subList(0, order.indexOf(joint));
-        before.forEach(open::set);
+        for (int other : before) {
+            open.set(other);
+        }
         Accessibility access = new Accessibility(network);
         List<Integer> needed = new ArrayList<>();
         for (int other : before) {
@@ -246,17 +248,21 @@ public final class Reasons {
     }
 
     private @Nullable Joint bringing(String followUp, List<Move> moves) {
-        return opened(moves).stream()
-                .filter(joint -> joint.entry().brings().contains(followUp))
-                .findFirst()
-                .orElse(null);
+        for (Joint joint : opened(moves)) {
+            if (joint.entry().brings().contains(followUp)) {
+                return joint;
+            }
+        }
+        return null;
     }
 
     private @Nullable Joint holding(int part, List<Move> moves) {
-        return opened(moves).stream()
-                .filter(joint -> joint.joins().contains(part))
-                .findFirst()
-                .orElse(null);
+        for (Joint joint : opened(moves)) {
+            if (joint.joins().contains(part)) {
+                return joint;
+            }
+        }
+        return null;
     }
 
     private List<Joint> opened(List<Move> moves) {

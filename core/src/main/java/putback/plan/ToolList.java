@@ -18,15 +18,21 @@ public final class ToolList {
         for (Step step : steps) {
             for (String tool : List.of(step.tool(), step.hold())) {
                 if (!tool.isEmpty() && !tool.equals(HAND)) {
-                    List<Integer> numbers = uses.computeIfAbsent(tool, name -> new ArrayList<>());
+                    List<Integer> numbers = uses.get(tool);
+                    if (numbers == null) {
+                        numbers = new ArrayList<>();
+                        uses.put(tool, numbers);
+                    }
                     if (!numbers.contains(step.number())) {
                         numbers.add(step.number());
                     }
                 }
             }
         }
-        return uses.entrySet().stream()
-                .map(use -> new ToolUse(use.getKey(), use.getValue()))
-                .toList();
+        List<ToolUse> tools = new ArrayList<>();
+        for (Map.Entry<String, List<Integer>> use : uses.entrySet()) {
+            tools.add(new ToolUse(use.getKey(), use.getValue()));
+        }
+        return List.copyOf(tools);
     }
 }

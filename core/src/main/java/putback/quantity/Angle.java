@@ -1,5 +1,7 @@
 package putback.quantity;
 
+import java.math.BigDecimal;
+
 /**
  * An angle.
  *
@@ -14,7 +16,10 @@ public record Angle(double degrees) {
 
     /** Reads {@code 90 deg}, {@code -0.5°}, {@code 1.2 rad}; never throws. */
     public static Parsed<Angle> parse(String text) {
-        return Quantities.parse(text, Kind.ANGLE).map(value -> new Angle(value.doubleValue()));
+        Parsed<BigDecimal> number = Quantities.parse(text, Kind.ANGLE);
+        return number instanceof Parsed.Value<BigDecimal> one
+                ? new Parsed.Value<>(new Angle(one.value().doubleValue()))
+                : new Parsed.Refused<>(number.refusal());
     }
 
     public double radians() {

@@ -1,5 +1,7 @@
 package putback.quantity;
 
+import java.math.BigDecimal;
+
 /**
  * A distance driven.
  *
@@ -12,6 +14,9 @@ public record Distance(double kilometres) {
 
     /** Reads {@code 120000 km}; never throws. */
     public static Parsed<Distance> parse(String text) {
-        return Quantities.parse(text, Kind.DISTANCE).map(value -> new Distance(value.doubleValue()));
+        Parsed<BigDecimal> number = Quantities.parse(text, Kind.DISTANCE);
+        return number instanceof Parsed.Value<BigDecimal> one
+                ? new Parsed.Value<>(new Distance(one.value().doubleValue()))
+                : new Parsed.Refused<>(number.refusal());
     }
 }

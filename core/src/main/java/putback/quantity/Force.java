@@ -1,5 +1,7 @@
 package putback.quantity;
 
+import java.math.BigDecimal;
+
 /**
  * A force.
  *
@@ -15,7 +17,10 @@ public record Force(double newtons) {
 
     /** Reads {@code 50 kN}, {@code 50000 N}, {@code 11240 lbf}; never throws. */
     public static Parsed<Force> parse(String text) {
-        return Quantities.parse(text, Kind.FORCE).map(value -> new Force(value.doubleValue()));
+        Parsed<BigDecimal> number = Quantities.parse(text, Kind.FORCE);
+        return number instanceof Parsed.Value<BigDecimal> one
+                ? new Parsed.Value<>(new Force(one.value().doubleValue()))
+                : new Parsed.Refused<>(number.refusal());
     }
 
     public double kilonewtons() {

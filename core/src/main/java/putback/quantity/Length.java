@@ -1,5 +1,7 @@
 package putback.quantity;
 
+import java.math.BigDecimal;
+
 /**
  * A length.
  *
@@ -18,7 +20,10 @@ public record Length(double millimetres) {
 
     /** Reads {@code 18 mm}, {@code 9/16 in} and the like; never throws. */
     public static Parsed<Length> parse(String text) {
-        return Quantities.parse(text, Kind.LENGTH).map(value -> new Length(value.doubleValue()));
+        Parsed<BigDecimal> number = Quantities.parse(text, Kind.LENGTH);
+        return number instanceof Parsed.Value<BigDecimal> one
+                ? new Parsed.Value<>(new Length(one.value().doubleValue()))
+                : new Parsed.Refused<>(number.refusal());
     }
 
     public double inches() {

@@ -1,5 +1,7 @@
 package putback.quantity;
 
+import java.math.BigDecimal;
+
 /**
  * A mass.
  *
@@ -12,6 +14,9 @@ public record Mass(double kilograms) {
 
     /** Reads {@code 1.5 kg}, {@code 3.3 lb}; never throws. */
     public static Parsed<Mass> parse(String text) {
-        return Quantities.parse(text, Kind.MASS).map(value -> new Mass(value.doubleValue()));
+        Parsed<BigDecimal> number = Quantities.parse(text, Kind.MASS);
+        return number instanceof Parsed.Value<BigDecimal> one
+                ? new Parsed.Value<>(new Mass(one.value().doubleValue()))
+                : new Parsed.Refused<>(number.refusal());
     }
 }

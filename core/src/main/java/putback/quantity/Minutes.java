@@ -14,8 +14,9 @@ public record Minutes(long millionths) implements Comparable<Minutes> {
 
     /** Exact for a decimal with up to six places; further places are rounded half up. */
     public static Minutes of(BigDecimal minutes) {
-        return new Minutes(
-                minutes.setScale(SCALE, RoundingMode.HALF_UP).unscaledValue().longValueExact());
+        return new Minutes(minutes.scaleByPowerOfTen(SCALE)
+                .setScale(0, RoundingMode.HALF_UP)
+                .longValueExact());
     }
 
     /** Reads a plain decimal such as {@code "0.35"}. */
@@ -25,7 +26,10 @@ public record Minutes(long millionths) implements Comparable<Minutes> {
 
     /** Reads {@code 3 min}, {@code 36 s}, {@code 1.5 h}; a plain number has no unit and is refused; never throws. */
     public static Parsed<Minutes> parse(String text) {
-        return Quantities.parse(text, Kind.TIME).map(Minutes::of);
+        Parsed<BigDecimal> number = Quantities.parse(text, Kind.TIME);
+        return number instanceof Parsed.Value<BigDecimal> one
+                ? new Parsed.Value<>(of(one.value()))
+                : new Parsed.Refused<>(number.refusal());
     }
 
     public Minutes plus(Minutes other) {

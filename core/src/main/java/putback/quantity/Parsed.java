@@ -15,6 +15,11 @@ public sealed interface Parsed<T> {
         public T or(T otherwise, Consumer<String> onRefusal) {
             return value;
         }
+
+        @Override
+        public String refusal() {
+            return "";
+        }
     }
 
     /**
@@ -31,9 +36,17 @@ public sealed interface Parsed<T> {
             onRefusal.accept(message);
             return otherwise;
         }
+
+        @Override
+        public String refusal() {
+            return message;
+        }
     }
 
     <R> Parsed<R> map(Function<? super T, ? extends R> change);
+
+    /** What is wrong with the text; nothing where it has a value. */
+    String refusal();
 
     /** The value; or, after the refusal was told, what to go on with instead. */
     T or(T otherwise, Consumer<String> onRefusal);

@@ -8,6 +8,11 @@ final class Rounding {
     /** Places at which noise of binary arithmetic is swept away before a limit is rounded inward. */
     private static final int NOISE = 9;
 
+    /** Nearer to a whole number than this, below {@link #SURELY_WHOLE}, no noise of binary arithmetic makes it a half. */
+    private static final double SURELY_NOT_HALF = 0.49;
+
+    private static final double SURELY_WHOLE = 1e9;
+
     private Rounding() {}
 
     /** Whole from 20 up, one place from 2, two places below: about as fine as a wrench can be read. */
@@ -18,7 +23,13 @@ final class Rounding {
 
     /** To the nearest; exactly half goes to the even digit. */
     static String nearest(double value, int places) {
-        return plain(BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_EVEN));
+        double scaled = value * Math.pow(10, places);
+        double whole = Math.rint(scaled);
+        boolean clear = Math.abs(scaled - whole) < SURELY_NOT_HALF && Math.abs(whole) < SURELY_WHOLE;
+        return plain(
+                clear
+                        ? BigDecimal.valueOf((long) whole, places)
+                        : BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_EVEN));
     }
 
     /** Never below the value: for the low end of what is allowed. */

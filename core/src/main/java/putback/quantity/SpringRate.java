@@ -1,5 +1,7 @@
 package putback.quantity;
 
+import java.math.BigDecimal;
+
 /**
  * How much force a spring answers a millimetre with.
  *
@@ -12,6 +14,9 @@ public record SpringRate(double newtonsPerMillimetre) {
 
     /** Reads {@code 28 N/mm}; never throws. */
     public static Parsed<SpringRate> parse(String text) {
-        return Quantities.parse(text, Kind.SPRING_RATE).map(value -> new SpringRate(value.doubleValue()));
+        Parsed<BigDecimal> number = Quantities.parse(text, Kind.SPRING_RATE);
+        return number instanceof Parsed.Value<BigDecimal> one
+                ? new Parsed.Value<>(new SpringRate(one.value().doubleValue()))
+                : new Parsed.Refused<>(number.refusal());
     }
 }

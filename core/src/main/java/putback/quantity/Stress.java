@@ -1,5 +1,7 @@
 package putback.quantity;
 
+import java.math.BigDecimal;
+
 /**
  * Force on an area inside a material.
  *
@@ -12,6 +14,9 @@ public record Stress(double megapascals) {
 
     /** Reads {@code 640 MPa}; never throws. */
     public static Parsed<Stress> parse(String text) {
-        return Quantities.parse(text, Kind.STRESS).map(value -> new Stress(value.doubleValue()));
+        Parsed<BigDecimal> number = Quantities.parse(text, Kind.STRESS);
+        return number instanceof Parsed.Value<BigDecimal> one
+                ? new Parsed.Value<>(new Stress(one.value().doubleValue()))
+                : new Parsed.Refused<>(number.refusal());
     }
 }

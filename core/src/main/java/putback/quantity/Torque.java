@@ -1,5 +1,7 @@
 package putback.quantity;
 
+import java.math.BigDecimal;
+
 /**
  * A turning moment.
  *
@@ -17,7 +19,10 @@ public record Torque(double newtonMetres) {
 
     /** Reads {@code 98 N·m}, {@code 72 lbf·ft} and their other spellings; never throws. */
     public static Parsed<Torque> parse(String text) {
-        return Quantities.parse(text, Kind.TORQUE).map(value -> new Torque(value.doubleValue()));
+        Parsed<BigDecimal> number = Quantities.parse(text, Kind.TORQUE);
+        return number instanceof Parsed.Value<BigDecimal> one
+                ? new Parsed.Value<>(new Torque(one.value().doubleValue()))
+                : new Parsed.Refused<>(number.refusal());
     }
 
     /** The same moment in lbf·ft. */

@@ -8,9 +8,11 @@ public enum Side {
     RIGHT("right");
 
     private final String word;
+    private final String prefix;
 
     Side(String word) {
         this.word = word;
+        this.prefix = word.isEmpty() ? "" : word + ".";
     }
 
     /** {@code left}, {@code right} or nothing. */
@@ -20,7 +22,7 @@ public enum Side {
 
     /** {@code left.}, {@code right.} or nothing: what stands before an id. */
     public String prefix() {
-        return this == NONE ? "" : word + ".";
+        return prefix;
     }
 
     public Side other() {

@@ -12,11 +12,15 @@ final class CheckCommand implements Command {
                 "check",
                 "Says whether a sheet can be used, or everything that is wrong with it.",
                 List.of("SHEET"),
-                List.of(),
-                """
+                List.of());
+    }
+
+    @Override
+    public String more() {
+        return """
                 SHEET is a file or the id of a stock sheet. Each fault has its line: FILE:LINE:COLUMN: what is wrong.
                 Exit code 0 when there is none, 2 when there are some.
-                """);
+                """;
     }
 
     @Override

@@ -6,6 +6,9 @@ public interface Command {
     /** How it is called. */
     Usage usage();
 
+    /** What else its help says, below the options. */
+    String more();
+
     /**
      * Does it.
      *

@@ -58,7 +58,7 @@ public final class Commands {
             Usage usage = command.usage();
             Arguments arguments = usage.read(words);
             if (arguments.wantsHelp()) {
-                terminal.out().print(usage.help());
+                terminal.out().print(usage.help(command.more()));
                 return Exit.DONE;
             }
             return command.run(arguments, terminal);

@@ -14,11 +14,15 @@ final class DemoCommand implements Command {
                 "demo",
                 "Prints the demonstration's plan and serves it as a page.",
                 List.of(),
-                List.of(Option.flag("--print", "only print"), ServeCommand.PORT),
-                """
+                List.of(Option.flag("--print", "only print"), ServeCommand.PORT));
+    }
+
+    @Override
+    public String more() {
+        return """
                 An invented van failed its yearly inspection: one rear spring broken, both rear dampers leaking, the rear
                 pads nearly due. The same as: putback plan demo-van --renew spring,damper,pads
-                """);
+                """;
     }
 
     @Override

@@ -39,8 +39,12 @@ final class PlanCommand implements Command {
                         Option.value("--why", "STEP", "why this step is there; 58-59 for several"),
                         Option.flag("--json", "for other programs"),
                         Option.value("--pdf", "FILE", "on paper; not there yet"),
-                        Option.value("--svg", "FILE", "the ladder as a picture")),
-                PlanHelp.text());
+                        Option.value("--svg", "FILE", "the ladder as a picture")));
+    }
+
+    @Override
+    public String more() {
+        return PlanHelp.text();
     }
 
     @Override

@@ -17,11 +17,15 @@ final class ProofCommand implements Command {
                 List.of(
                         Option.value(
                                 "--room", "ROOM", "only the cases of one room: " + String.join(", ", Proofs.rooms())),
-                        Option.flag("--json", "one JSON object instead of text")),
-                """
+                        Option.flag("--json", "one JSON object instead of text")));
+    }
+
+    @Override
+    public String more() {
+        return """
                 Each case has its source and page or table, the quantity, the source's figure, ours, the difference, what
                 is allowed and why, and the verdict. Exit code 0 when none disagrees without an explanation, else 1.
-                """);
+                """;
     }
 
     @Override

@@ -9,9 +9,14 @@ final class ServeCommand implements Command {
     @Override
     public Usage usage() {
         return new Usage(
-                "serve", "Shows the sheets and their plans as pages on this machine.", List.of(), List.of(PORT), """
+                "serve", "Shows the sheets and their plans as pages on this machine.", List.of(), List.of(PORT));
+    }
+
+    @Override
+    public String more() {
+        return """
                 Only this machine can reach the pages, and no page asks anything of another one. Ctrl-C ends it.
-                """);
+                """;
     }
 
     @Override

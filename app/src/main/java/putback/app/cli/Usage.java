@@ -17,9 +17,8 @@ import org.jspecify.annotations.Nullable;
  * @param about one line
  * @param operands labels, in order; {@code [FILE]} may be left out, {@code FILE...} is one or more
  * @param options in the order of the help
- * @param more what else the help says below the options, may be empty
  */
-public record Usage(String command, String about, List<String> operands, List<Option> options, String more) {
+public record Usage(String command, String about, List<String> operands, List<Option> options) {
     private static final Option HELP = Option.flag("--help", "show this");
 
     public Usage {
@@ -60,7 +59,11 @@ public record Usage(String command, String about, List<String> operands, List<Op
             } else {
                 throw fault(option.spelling() + ": the value is missing");
             }
-            List<String> values = given.computeIfAbsent(name, first -> new ArrayList<>());
+            List<String> values = given.get(name);
+            if (values == null) {
+                values = new ArrayList<>();
+                given.put(name, values);
+            }
             if (!values.isEmpty() && !option.repeats()) {
                 throw fault(name + " is given twice");
             }
@@ -110,8 +113,12 @@ public record Usage(String command, String about, List<String> operands, List<Op
         return new UsageFault("putback " + command + ": " + what + "\nTry: putback " + command + " --help");
     }
 
-    /** The help of this command. */
-    public String help() {
+    /**
+     * The help of this command.
+     *
+     * @param more what else it says below the options, may be empty
+     */
+    public String help(String more) {
         StringBuilder text = new StringBuilder("Usage: putback ").append(command);
         for (String operand : operands) {
             text.append(' ').append(operand);

@@ -5,12 +5,16 @@ import putback.quantity.Shown;
 
 /** The letters that a screen can show, and how wide they are. */
 final class Letters {
+    /** All letters before this one take one column. */
+    private static final int FIRST_UNEVEN = 0x300;
+
     private Letters() {}
 
     /** The text as this screen can show it: nothing in it steers the terminal, and it is ASCII where nothing else is known. */
     static String shown(String text, boolean ascii) {
         boolean plain = true;
-        for (int i = 0; i < text.length() && plain; i++) {
+        int length = text.length();
+        for (int i = 0; i < length && plain; i++) {
             char c = text.charAt(i);
             plain = c >= ' ' && c < 127 || !ascii && isKnown(c);
         }
@@ -34,7 +38,12 @@ final class Letters {
 
     /** Common letters and drawing signs, all of them harmless, so that most texts need not be written anew. */
     private static boolean isKnown(char c) {
-        return c > 0xa0 && c < 0x300 && c != 0xad || c >= 0x2500 && c < 0x2600;
+        return c > 0xa0 && c < FIRST_UNEVEN && c != 0xad || isDrawing(c);
+    }
+
+    /** Lines, blocks and circles. */
+    private static boolean isDrawing(int c) {
+        return c >= 0x2500 && c < 0x2600;
     }
 
     private static String spelled(int c) {
@@ -64,16 +73,22 @@ final class Letters {
     /** Columns that the text takes. */
     static int width(String text) {
         int width = 0;
-        for (int i = 0; i < text.length(); ) {
-            int c = text.codePointAt(i);
-            width += width(c);
-            i += Character.charCount(c);
+        int length = text.length();
+        for (int i = 0; i < length; ) {
+            if (text.charAt(i) < FIRST_UNEVEN) {
+                width++;
+                i++;
+            } else {
+                int c = text.codePointAt(i);
+                width += width(c);
+                i += Character.charCount(c);
+            }
         }
         return width;
     }
 
     private static int width(int c) {
-        if (c < 0x300) {
+        if (c < FIRST_UNEVEN || isDrawing(c)) {
             return 1;
         }
         int type = Character.getType(c);
@@ -98,13 +113,15 @@ final class Letters {
     static int fitting(String text, int from, int columns) {
         int at = from;
         int used = 0;
-        while (at < text.length()) {
-            int c = text.codePointAt(at);
-            used += width(c);
+        int length = text.length();
+        while (at < length) {
+            char first = text.charAt(at);
+            int c = first < FIRST_UNEVEN ? first : text.codePointAt(at);
+            used += first < FIRST_UNEVEN ? 1 : width(c);
             if (used > columns && at > from) {
                 break;
             }
-            at += Character.charCount(c);
+            at += first < FIRST_UNEVEN ? 1 : Character.charCount(c);
         }
         return at;
     }

@@ -59,7 +59,7 @@ final class Page {
         String before = lead;
         for (String line : wrap(words, screen.width() - indent)) {
             paint(Ink.PLAIN, before);
-            paint(ink, line);
+            put(ink, line);
             text.append('\n');
             before = " ".repeat(indent);
         }
@@ -73,7 +73,7 @@ final class Page {
         for (int i = 0; i < lines.size(); i++) {
             String line = lines.get(i);
             paint(Ink.LINE, i == 0 ? lead : " ".repeat(Letters.width(shown(lead))));
-            paint(Ink.STRONG, line);
+            put(Ink.STRONG, line);
             if (i == lines.size() - 1) {
                 paint(Ink.LINE, " " + "─".repeat(Math.max(0, room + 1 - Letters.width(line))));
                 text.append(" ".repeat(Math.max(0, FIGURES - figure.length()))).append(figure);
@@ -90,12 +90,14 @@ final class Page {
      * @param on what stands there in the lines that follow
      */
     Page row(String rail, String on, String number, Ink ink, String words, String figure) {
-        int indent = Letters.width(shown(rail)) + Letters.width(shown(number));
+        String before = shown(number);
+        int column = Letters.width(before);
+        int indent = Letters.width(shown(rail)) + column;
         boolean first = true;
         for (String line : wrap(words, screen.width() - indent - Math.max(FIGURES, figure.length()) - 1)) {
             paint(Ink.LINE, first ? rail : on);
-            paint(ink, first ? number : " ".repeat(Letters.width(shown(number))));
-            paint(Ink.PLAIN, line);
+            put(ink, first ? before : " ".repeat(column));
+            text.append(line);
             if (first && !figure.isEmpty()) {
                 int used = indent + Letters.width(line);
                 text.append(" ".repeat(Math.max(1, screen.width() - used - figure.length())))
@@ -112,11 +114,16 @@ final class Page {
     }
 
     private void paint(Ink ink, String words) {
-        boolean painted = screen.colour() && ink != Ink.PLAIN && !words.isBlank();
+        put(ink, shown(words));
+    }
+
+    /** Paints what is made for this screen already. */
+    private void put(Ink ink, String shown) {
+        boolean painted = screen.colour() && ink != Ink.PLAIN && !shown.isBlank();
         if (painted) {
             text.append(ESCAPE).append(ink.code).append('m');
         }
-        text.append(shown(words));
+        text.append(shown);
         if (painted) {
             text.append(ESCAPE).append("0m");
         }

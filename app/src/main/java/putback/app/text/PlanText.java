@@ -122,7 +122,7 @@ public final class PlanText {
         station = here;
         side = step.side();
         String word = here.word() + (side == Side.NONE ? "" : ", " + side.word());
-        page.row(rail.isBlank() ? "    " : "  ├─", "  " + rail + " ", " ", Ink.PLAIN, word, "");
+        page.row(rail.equals(" ") ? "    " : "  ├─", "  " + rail + " ", " ", Ink.PLAIN, word, "");
     }
 
     private void below(StepLines lines, String rail) {

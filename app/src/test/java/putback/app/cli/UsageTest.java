@@ -14,8 +14,7 @@ class UsageTest {
             List.of(
                     Option.value("--at", "ANGLE", "how far it leans"),
                     Option.values("--with", "PART", "what else is on the scale"),
-                    Option.flag("--json", "for other programs")),
-            "");
+                    Option.flag("--json", "for other programs")));
 
     @Test
     void options_standBeforeBetweenAndAfterOperands() throws UsageFault {
@@ -45,7 +44,7 @@ class UsageTest {
     @Test
     void help_isAskedForAnywhere() throws UsageFault {
         assertThat(usage.read(List.of("--at", "3deg", "--help")).wantsHelp()).isTrue();
-        assertThat(usage.help()).contains("Usage: putback weigh PART [PLACE]", "--at ANGLE");
+        assertThat(usage.help("")).contains("Usage: putback weigh PART [PLACE]", "--at ANGLE");
     }
 
     @Test

@@ -18,7 +18,12 @@ import putback.sheet.Station;
  * An assembly as arrays, for the inner loops of planning. Parts and joints keep their indices; minutes are millionths.
  */
 public final class Network {
+    private static final int[] NONE = {};
+
     final int[][] joins;
+    /** What each joint joins that is no tether. */
+    final int[][] rigidJoins;
+
     final int[][] jointsOf;
     final boolean[] tether;
     final boolean[] bench;
@@ -56,9 +61,17 @@ public final class Network {
         tether = new boolean[parts.size()];
         asideOpens = new int[parts.size()][];
         for (int i = 0; i < parts.size(); i++) {
-            jointsOf[i] = joining(i);
+            jointsOf[i] = NONE;
             tether[i] = parts.get(i).isTether();
             asideOpens[i] = array(parts.get(i).asideOpens());
+        }
+        rigidJoins = new int[joins.length][];
+        for (int i = 0; i < joins.length; i++) {
+            rigidJoins[i] = NONE;
+            for (int part : joins[i]) {
+                jointsOf[part] = with(jointsOf[part], i);
+                rigidJoins[i] = tether[part] ? rigidJoins[i] : with(rigidJoins[i], part);
+            }
         }
     }
 
@@ -72,16 +85,6 @@ public final class Network {
             values[i] = list.get(i);
         }
         return values;
-    }
-
-    private int[] joining(int part) {
-        List<Integer> joining = new ArrayList<>();
-        for (int joint = 0; joint < joins.length; joint++) {
-            if (contains(joins[joint], part)) {
-                joining.add(joint);
-            }
-        }
-        return array(joining);
     }
 
     /** For each joint those that, opened in the same plan, come before it. */

@@ -16,6 +16,7 @@ public final class Ties {
     private final int[] any;
     private BitSet open = new BitSet();
     private @Nullable BitSet released;
+    private boolean rigidIsCurrent;
     private boolean anyIsCurrent;
 
     public Ties(Network network) {
@@ -32,9 +33,7 @@ public final class Ties {
         return ties;
     }
 
-    /**
-     * @param openJoints not kept: later changes of it are not seen
-     */
+    /** As the parts hang together while these joints are open; worked out when it is first asked for. */
     public void rebuild(BitSet openJoints) {
         rebuild(openJoints, null);
     }
@@ -42,44 +41,44 @@ public final class Ties {
     /**
      * As if every part that is not released were tied to the body too. With it, a separation counts only where all the
      * parts that leave are released.
+     *
+     * <p>Neither set is kept: later changes of them are not seen.
      */
     public void rebuild(BitSet openJoints, @Nullable BitSet releasedParts) {
         open = (BitSet) openJoints.clone();
-        released = releasedParts;
+        released = releasedParts == null ? null : (BitSet) releasedParts.clone();
+        rigidIsCurrent = false;
         anyIsCurrent = false;
+    }
+
+    private void buildRigid() {
         reset(rigid);
-        for (int joint = open.nextClearBit(0); joint < network.joints(); joint = open.nextClearBit(joint + 1)) {
-            uniteRigid(network.joins[joint]);
-        }
-        if (releasedParts != null) {
+        uniteClosed(rigid, network.rigidJoins);
+        BitSet free = released;
+        if (free != null) {
             for (int part = 1; part < rigid.length; part++) {
-                if (!network.tether[part] && !releasedParts.get(part)) {
+                if (!network.tether[part] && !free.get(part)) {
                     unite(rigid, 0, part);
                 }
             }
         }
+        rigidIsCurrent = true;
     }
 
-    private void uniteRigid(int[] joined) {
-        int first = -1;
-        for (int part : joined) {
-            if (!network.tether[part]) {
-                if (first >= 0) {
-                    unite(rigid, first, part);
+    private void uniteClosed(int[] links, int[][] joins) {
+        for (int joint = 0; joint < joins.length; joint++) {
+            if (!open.get(joint)) {
+                int[] joined = joins[joint];
+                for (int i = 1; i < joined.length; i++) {
+                    unite(links, joined[0], joined[i]);
                 }
-                first = part;
             }
         }
     }
 
     private void buildAny() {
         reset(any);
-        for (int joint = open.nextClearBit(0); joint < network.joints(); joint = open.nextClearBit(joint + 1)) {
-            int[] joined = network.joins[joint];
-            for (int i = 1; i < joined.length; i++) {
-                unite(any, joined[0], joined[i]);
-            }
-        }
+        uniteClosed(any, network.joins);
         BitSet free = released;
         if (free != null) {
             for (int part = 1; part < any.length; part++) {
@@ -121,6 +120,9 @@ public final class Ties {
     public boolean heldTogether(int partA, int partB) {
         if (partA == partB) {
             return true;
+        }
+        if (!rigidIsCurrent) {
+            buildRigid();
         }
         if (!network.tether[partA] && !network.tether[partB]) {
             return root(rigid, partA) == root(rigid, partB);

@@ -53,7 +53,12 @@ public final class Attributes {
         if (NOTHING.equals(value)) {
             return 0;
         }
-        return seen.computeIfAbsent(value, key -> seen.size() + 1);
+        Integer known = seen.get(value);
+        if (known == null) {
+            known = seen.size() + 1;
+            seen.put(value, known);
+        }
+        return known;
     }
 
     private static Object[] wanted(Joint joint) {

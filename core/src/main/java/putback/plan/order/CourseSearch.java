@@ -8,6 +8,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import putback.plan.access.Accessibility;
 import putback.plan.access.Network;
+import putback.plan.access.Numbers;
 import putback.plan.selection.Choice;
 import putback.plan.selection.Deadlock;
 import putback.plan.selection.Demand;
@@ -103,13 +104,13 @@ public final class CourseSearch {
         Within decided = within;
         BitSet joints = (BitSet) choice.joints().clone();
         joints.andNot(certain(within));
-        for (int joint : joints.stream().toArray()) {
+        for (int joint : Numbers.in(joints)) {
             explore(decided.withoutJoint(joint), choice.rank());
             decided = decided.withJoint(joint);
         }
         BitSet asides = (BitSet) choice.asides().clone();
         asides.andNot(within.inAsides());
-        for (int part : asides.stream().toArray()) {
+        for (int part : Numbers.in(asides)) {
             explore(decided.withoutAside(part), choice.rank());
             decided = decided.withAside(part);
         }
@@ -165,7 +166,7 @@ public final class CourseSearch {
                 joints.set(joint);
             }
         }
-        for (int part : network.asides().stream().toArray()) {
+        for (int part : Numbers.in(network.asides())) {
             if (!within.inAsides().get(part)
                     && !within.outAsides().get(part)
                     && leastWork.mayBeBelow(within.withAside(part), bestRank - cheap)) {
@@ -220,13 +221,13 @@ public final class CourseSearch {
         allOpen.or(joints);
         BitSet allAsides = (BitSet) choice.asides().clone();
         allAsides.or(asides);
-        for (int other : undecided.joints().stream().toArray()) {
+        for (int other : Numbers.in(undecided.joints())) {
             allOpen.clear(other);
             boolean needed = !access.canOpen(joint, allOpen, allAsides);
             allOpen.set(other, needed);
             joints.set(other, needed);
         }
-        for (int part : undecided.asides().stream().toArray()) {
+        for (int part : Numbers.in(undecided.asides())) {
             allAsides.clear(part);
             boolean needed = !access.canOpen(joint, allOpen, allAsides);
             allAsides.set(part, needed);
@@ -252,7 +253,12 @@ public final class CourseSearch {
 
     /** Orders a choice, and keeps it if it is the best so far. */
     private void consider(Choice choice) {
-        Order order = orders.computeIfAbsent(key(choice), unused -> ordered(choice));
+        BitSet key = key(choice);
+        Order order = orders.get(key);
+        if (order == null) {
+            order = ordered(choice);
+            orders.put(key, order);
+        }
         if (!order.found()) {
             return;
         }
@@ -269,7 +275,9 @@ public final class CourseSearch {
 
     private BitSet key(Choice choice) {
         BitSet key = (BitSet) choice.joints().clone();
-        choice.asides().stream().forEach(part -> key.set(network.joints() + part));
+        for (int part : Numbers.in(choice.asides())) {
+            key.set(network.joints() + part);
+        }
         return key;
     }
 

@@ -5,6 +5,7 @@ import java.util.BitSet;
 import java.util.List;
 import putback.plan.access.Accessibility;
 import putback.plan.access.Network;
+import putback.plan.access.Numbers;
 import putback.plan.access.Ties;
 import putback.sheet.Joint;
 
@@ -23,7 +24,7 @@ final class LongWay {
         this.network = network;
         this.joints = joints;
         this.asides = asides;
-        this.chosen = joints.stream().toArray();
+        this.chosen = Numbers.in(joints);
         this.attributes = new Attributes(inOrder(), network.assembly().sheet().setups());
     }
 

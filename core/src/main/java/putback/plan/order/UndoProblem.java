@@ -6,6 +6,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import putback.plan.access.Accessibility;
 import putback.plan.access.Network;
+import putback.plan.access.Numbers;
 import putback.plan.order.Gate.Way;
 import putback.sheet.Joint;
 import putback.sheet.Part;
@@ -37,7 +38,7 @@ final class UndoProblem implements OrderProblem {
      */
     UndoProblem(Network network, BitSet joints, BitSet takenAsOpen, BitSet asides) {
         this.network = network;
-        this.chosen = joints.stream().toArray();
+        this.chosen = Numbers.in(joints);
         this.takenAsOpen = (BitSet) takenAsOpen.clone();
         this.takenAsOpen.andNot(joints);
         this.asides = asides;
@@ -100,7 +101,7 @@ final class UndoProblem implements OrderProblem {
                 ways.add(new Way(chains, 0));
                 addAside(part, ways);
             }
-            clauses.add(ways.toArray(Way[]::new));
+            clauses.add(ways.toArray(new Way[0]));
         }
         if (network.isBench(joint)) {
             for (int part : network.joins(joint)) {
@@ -111,7 +112,7 @@ final class UndoProblem implements OrderProblem {
                 clauses.add(new Way[] {new Way(chains, 0)});
             }
         }
-        return new Gate(before(joint), clauses.toArray(Way[][]::new), waitsForever(joint));
+        return new Gate(before(joint), clauses.toArray(new Way[0][]), waitsForever(joint));
     }
 
     private void addAside(int part, List<Way> ways) {

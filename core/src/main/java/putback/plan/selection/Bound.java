@@ -29,11 +29,15 @@ final class Bound {
             if (clause.given().length == 0) {
                 asking.add(clause);
             } else if (clause.given().length == 1 && oneOf.length > 0) {
-                bringing.computeIfAbsent(clause.given()[0], key -> new ArrayList<>())
-                        .add(oneOf);
+                List<int[]> brought = bringing.get(clause.given()[0]);
+                if (brought == null) {
+                    brought = new ArrayList<>();
+                    bringing.put(clause.given()[0], brought);
+                }
+                brought.add(oneOf);
             }
         }
-        asking.sort((a, b) -> Integer.compare(a.oneOf().length, b.oneOf().length));
+        asking.sort(new ByLength());
         left = Arrays.copyOf(weight, highest + 1);
         for (Clause clause : asking) {
             take(clause.oneOf());

@@ -2,6 +2,7 @@ package putback.plan.selection;
 
 import java.util.Arrays;
 import java.util.BitSet;
+import putback.plan.access.Numbers;
 
 /**
  * If all items of {@code given} are in a plan, one item of {@code oneOf} is too.
@@ -13,11 +14,15 @@ record Clause(int[] given, int[] oneOf) {
     private static final int[] NONE = {};
 
     static Clause oneOf(BitSet items) {
-        return new Clause(NONE, items.stream().toArray());
+        return new Clause(NONE, Numbers.in(items));
     }
 
     static Clause ifThen(BitSet given, BitSet oneOf) {
-        return new Clause(given.stream().toArray(), oneOf.stream().toArray());
+        return new Clause(Numbers.in(given), Numbers.in(oneOf));
+    }
+
+    int length() {
+        return given.length + oneOf.length;
     }
 
     boolean impliedBy(Clause stronger) {

@@ -58,10 +58,12 @@ final class CoverSolver {
         if (groups.size() == 1) {
             return branch(clauses, limit);
         }
-        long[] bounds = groups.stream()
-                .mapToLong(group -> new Bound(weight, group).value())
-                .toArray();
-        long open = Arrays.stream(bounds).sum();
+        long[] bounds = new long[groups.size()];
+        long open = 0;
+        for (int i = 0; i < bounds.length; i++) {
+            bounds[i] = new Bound(weight, groups.get(i)).value();
+            open += bounds[i];
+        }
         Cover all = Cover.EMPTY;
         for (int i = 0; i < bounds.length; i++) {
             open -= bounds[i];

@@ -20,7 +20,12 @@ final class Groups {
         }
         Map<Integer, List<Clause>> groups = new LinkedHashMap<>();
         for (int i = 0; i < leader.length; i++) {
-            groups.computeIfAbsent(root(leader, i), key -> new ArrayList<>()).add(clauses.get(i));
+            List<Clause> group = groups.get(root(leader, i));
+            if (group == null) {
+                group = new ArrayList<>();
+                groups.put(root(leader, i), group);
+            }
+            group.add(clauses.get(i));
         }
         return List.copyOf(groups.values());
     }

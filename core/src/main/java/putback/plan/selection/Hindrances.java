@@ -5,6 +5,7 @@ import java.util.BitSet;
 import java.util.List;
 import putback.plan.access.Accessibility;
 import putback.plan.access.Network;
+import putback.plan.access.Numbers;
 import putback.plan.access.Ties;
 
 /** Says what keeps a joint from being opened, as clauses that hold for every plan that opens it. */
@@ -40,7 +41,9 @@ final class Hindrances {
             }
         }
         BitSet gone = (BitSet) open.clone();
-        items.handled(allowed).stream().forEach(part -> gone.set(items.handling(part)));
+        for (int part : Numbers.in(items.handled(allowed))) {
+            gone.set(items.handling(part));
+        }
         ties.rebuild(open, items.handled(allowed));
         for (int[] clause : network.clauses(joint)) {
             needed.addAll(clear(joint, clause, allowed, open, gone));
@@ -69,7 +72,9 @@ final class Hindrances {
             }
             List<BitSet> own = chains.apart(part, network.joins(joint), gone, false);
             BitSet aside = asideMissing(part, allowed, open);
-            own.forEach(chain -> chain.or(aside));
+            for (BitSet chain : own) {
+                chain.or(aside);
+            }
             most = Math.min(most, own.size());
             each.add(own);
         }

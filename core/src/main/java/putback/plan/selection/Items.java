@@ -2,6 +2,7 @@ package putback.plan.selection;
 
 import java.util.BitSet;
 import putback.plan.access.Network;
+import putback.plan.access.Numbers;
 
 /**
  * What a plan pays for, numbered in one row: opening a joint, letting a part leave its place (handling), moving a part
@@ -53,7 +54,7 @@ final class Items {
             }
         }
         due.clear(joint);
-        return due.stream().toArray();
+        return Numbers.in(due);
     }
 
     int handling(int part) {

@@ -3,6 +3,7 @@ package putback.plan.selection;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -51,14 +52,21 @@ final class Landmarks {
             items.add(item);
         }
         // the sort is stable: equals stay in the order of their numbers
-        items.sort((a, b) -> preferOut.get(a) == preferOut.get(b)
-                ? Long.compare(worth[a], worth[b])
-                : Boolean.compare(preferOut.get(b), preferOut.get(a)));
+        items.sort(new CheapFirst(preferOut, worth));
         int[] order = new int[items.size()];
         for (int i = 0; i < order.length; i++) {
             order[i] = items.get(i);
         }
         return order;
+    }
+
+    private record CheapFirst(BitSet preferOut, long[] worth) implements Comparator<Integer> {
+        @Override
+        public int compare(Integer a, Integer b) {
+            return preferOut.get(a) == preferOut.get(b)
+                    ? Long.compare(worth[a], worth[b])
+                    : Boolean.compare(preferOut.get(b), preferOut.get(a));
+        }
     }
 
     /** Items added so far, and what they open. */

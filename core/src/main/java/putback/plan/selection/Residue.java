@@ -113,7 +113,7 @@ final class Residue {
 
     private void dropImplied() {
         List<Clause> byLength = new ArrayList<>(clauses);
-        byLength.sort((a, b) -> Integer.compare(length(a), length(b)));
+        byLength.sort(new ByLength());
         List<Clause> kept = new ArrayList<>();
         for (Clause clause : byLength) {
             if (!isImplied(clause, kept)) {
@@ -130,10 +130,6 @@ final class Residue {
             }
         }
         return false;
-    }
-
-    private static int length(Clause clause) {
-        return clause.given().length + clause.oneOf().length;
     }
 
     /** Puts out items that another, no dearer one replaces wherever they help. True when one went. */

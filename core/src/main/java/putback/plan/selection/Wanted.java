@@ -1,5 +1,6 @@
 package putback.plan.selection;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -13,6 +14,10 @@ public record Wanted(List<Target> targets) {
     }
 
     public List<String> ids() {
-        return targets.stream().map(Target::id).toList();
+        List<String> ids = new ArrayList<>();
+        for (Target target : targets) {
+            ids.add(target.id());
+        }
+        return List.copyOf(ids);
     }
 }

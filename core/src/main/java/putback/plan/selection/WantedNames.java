@@ -49,7 +49,9 @@ public final class WantedNames {
             } else if (found.isEmpty()) {
                 messages.add(unknown(known, name));
             }
-            found.forEach(target -> wanted.putIfAbsent(target.id(), target));
+            for (Target target : found) {
+                wanted.putIfAbsent(target.id(), target);
+            }
         }
         if (names.isEmpty()) {
             messages.add("nothing to renew was named; name a part or a unit of the sheet");

@@ -145,8 +145,7 @@ final class ClosingOrder {
 
     private void orderJoint(Joint joint, List<Integer> before, BitSet asides) {
         int index = joint.index();
-        Predicate<Need> opens = need -> job.reach.canOpen(index, need.open, need.asides);
-        Witness start = witness(before, asides, opens);
+        Witness start = witness(before, asides, new CanOpen(job.reach, index));
         for (int other = start.joints.nextSetBit(0); other >= 0; other = start.joints.nextSetBit(other + 1)) {
             graph.order(at(this.start, index), at(this.start, other));
         }
@@ -168,16 +167,16 @@ final class ClosingOrder {
 
     /** What running it down needs; a car that is never raised stands on its wheels for that. */
     private Predicate<Need> turns(Joint joint, List<Integer> before, BitSet asides) {
-        Predicate<Need> onWheels = need -> job.reach.canTurn(joint, joint.reachOnWheels(), need.open, need.asides);
+        Predicate<Need> onWheels = new CanTurn(job.reach, joint, joint.reachOnWheels());
         return !job.isRaised() && onWheels.test(new Need(bits(before), asides))
                 ? onWheels
-                : need -> job.reach.canTurn(joint, joint.behind(), need.open, need.asides);
+                : new CanTurn(job.reach, joint, joint.behind());
     }
 
     private void orderUnderLoad(Joint joint, List<Integer> before, BitSet asides) {
         boolean onWheels = job.tightenHeight(joint) == Height.ON_WHEELS;
         List<List<Integer>> clauses = onWheels ? joint.reachOnWheels() : joint.behind();
-        Predicate<Need> turns = need -> job.reach.canTurn(joint, clauses, need.open, need.asides);
+        Predicate<Need> turns = new CanTurn(job.reach, joint, clauses);
         List<Integer> others = before;
         if (!turns.test(new Need(bits(before), asides))) {
             others = new ArrayList<>(openedAll);
@@ -221,6 +220,34 @@ final class ClosingOrder {
 
     private record Need(BitSet open, BitSet asides) {}
 
+    private record CanOpen(Reach reach, int joint) implements Predicate<Need> {
+        @Override
+        public boolean test(Need need) {
+            return reach.canOpen(joint, need.open, need.asides);
+        }
+    }
+
+    private record CanTurn(Reach reach, Joint joint, List<List<Integer>> clauses) implements Predicate<Need> {
+        @Override
+        public boolean test(Need need) {
+            return reach.canTurn(joint, clauses, need.open, need.asides);
+        }
+    }
+
+    private record EnoughOpen(Predicate<Need> enough, BitSet asides) implements Predicate<BitSet> {
+        @Override
+        public boolean test(BitSet open) {
+            return enough.test(new Need(open, asides));
+        }
+    }
+
+    private record EnoughAside(Predicate<Need> enough, BitSet open) implements Predicate<BitSet> {
+        @Override
+        public boolean test(BitSet asides) {
+            return enough.test(new Need(open, asides));
+        }
+    }
+
     private static BitSet bits(List<Integer> values) {
         BitSet bits = new BitSet();
         for (int value : values) {
@@ -233,8 +260,8 @@ final class ClosingOrder {
         if (!enough.test(new Need(bits(before), asides))) {
             return new Witness(bits(before), (BitSet) asides.clone());
         }
-        BitSet joints = Reach.fewest(before, open -> enough.test(new Need(open, asides)));
-        BitSet used = Reach.fewest(list(asides), aside -> enough.test(new Need(joints, aside)));
+        BitSet joints = Reach.fewest(before, new EnoughOpen(enough, asides));
+        BitSet used = Reach.fewest(list(asides), new EnoughAside(enough, joints));
         return new Witness(joints, used);
     }
 
@@ -253,7 +280,12 @@ final class ClosingOrder {
      * @return whether something was let go
      */
     boolean relent(BitSet done) {
-        List<int[]> stuck = covers.stream().filter(pair -> !done.get(pair[0])).toList();
+        List<int[]> stuck = new ArrayList<>();
+        for (int[] pair : covers) {
+            if (!done.get(pair[0])) {
+                stuck.add(pair);
+            }
+        }
         for (int[] pair : stuck) {
             Task task = graph.task(pair[0]);
             Joint joint = task.joint();

@@ -1,7 +1,9 @@
 package putback.plan.steps;
 
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import putback.plan.access.Numbers;
 import putback.sheet.Joint;
 import putback.sheet.Part;
 import putback.sheet.Unit;
@@ -38,10 +40,13 @@ final class GroupText {
      */
     static String of(Job job, BitSet group, Part named, List<Part> others, boolean goingOn) {
         for (Unit unit : job.renewal.units()) {
-            if (unit.parts().contains(named.index()) && unit.parts().stream().allMatch(group::get)) {
-                List<Part> rest = others.stream()
-                        .filter(part -> !unit.parts().contains(part.index()))
-                        .toList();
+            if (unit.parts().contains(named.index()) && Numbers.allIn(unit.parts(), group)) {
+                List<Part> rest = new ArrayList<>();
+                for (Part part : others) {
+                    if (!unit.parts().contains(part.index())) {
+                        rest.add(part);
+                    }
+                }
                 return "the " + (goingOn ? "new " : "") + Words.low(unit.name()) + Words.inOnePiece(rest, named);
             }
         }

@@ -7,6 +7,7 @@ import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import putback.plan.access.Accessibility;
 import putback.plan.access.Network;
+import putback.plan.access.Numbers;
 import putback.plan.order.Move;
 import putback.plan.selection.Selection;
 import putback.sheet.Assembly;
@@ -38,8 +39,12 @@ record OnWheelsFirst(List<Move> moves, int early) {
             this.assembly = assembly;
             this.network = network;
             this.reach = new Reach(network);
-            selection.open().forEach(planned::set);
-            selection.aside().forEach(asides::set);
+            for (int joint : selection.open()) {
+                planned.set(joint);
+            }
+            for (int part : selection.aside()) {
+                asides.set(part);
+            }
             boolean raised = false;
             for (Move move : moves) {
                 raised |= move instanceof Move.Open open && height(open.joint()) == Height.RAISED;
@@ -54,19 +59,37 @@ record OnWheelsFirst(List<Move> moves, int early) {
         OnWheelsFirst sort() {
             for (Joint joint : assembly.joints()) {
                 if (planned.get(joint.index()) && joint.entry().breakLooseOnWheels()) {
-                    pull(joint, done -> isReached(joint, done));
+                    pull(joint, new Reached(joint));
                 }
             }
             for (Move move : whileAWheelIsOff()) {
-                pull(null, done -> done.contains(move));
+                pull(null, new Done(move));
             }
             List<Move> all = new ArrayList<>(early);
             all.addAll(late);
             return new OnWheelsFirst(all, early.size());
         }
 
-        private boolean isReached(Joint joint, List<Move> done) {
-            return reach.isClear(joint, joint.reachOnWheels(), open(done), movedAside(done));
+        /** Enough is done once the joint can be reached on wheels. */
+        private final class Reached implements Predicate<List<Move>> {
+            private final Joint joint;
+
+            Reached(Joint joint) {
+                this.joint = joint;
+            }
+
+            @Override
+            public boolean test(List<Move> done) {
+                return reach.isClear(joint, joint.reachOnWheels(), open(done), movedAside(done));
+            }
+        }
+
+        /** Enough is done once the move is among it. */
+        private record Done(Move move) implements Predicate<List<Move>> {
+            @Override
+            public boolean test(List<Move> done) {
+                return done.contains(move);
+            }
         }
 
         /** What would be opened on wheels although one of them is off by then. */
@@ -79,13 +102,19 @@ record OnWheelsFirst(List<Move> moves, int early) {
                         found.add(move);
                     }
                     Joint joint = assembly.joints().get(one.joint());
-                    off |= height(one.joint()) == Height.RAISED
-                            && joint.joins().stream()
-                                    .anyMatch(
-                                            part -> Job.isWheel(assembly.parts().get(part)));
+                    off |= height(one.joint()) == Height.RAISED && holdsWheel(joint);
                 }
             }
             return found;
+        }
+
+        private boolean holdsWheel(Joint joint) {
+            for (int part : joint.joins()) {
+                if (Job.isWheel(assembly.parts().get(part))) {
+                    return true;
+                }
+            }
+            return false;
         }
 
         /**
@@ -133,7 +162,7 @@ record OnWheelsFirst(List<Move> moves, int early) {
         private boolean canPull(Move move, @Nullable Joint not, List<Move> pulled) {
             BitSet open = open(with(pulled));
             if (move instanceof Move.MoveAside aside) {
-                return assembly.parts().get(aside.part()).asideOpens().stream().allMatch(open::get);
+                return Numbers.allIn(assembly.parts().get(aside.part()).asideOpens(), open);
             }
             int index = ((Move.Open) move).joint();
             return (not == null || index != not.index())

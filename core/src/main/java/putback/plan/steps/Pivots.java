@@ -6,6 +6,7 @@ import java.util.BitSet;
 import java.util.Deque;
 import java.util.List;
 import putback.plan.access.Network;
+import putback.plan.access.Numbers;
 import putback.plan.access.Ties;
 import putback.sheet.Assembly;
 import putback.sheet.Joint;
@@ -14,12 +15,33 @@ import putback.sheet.Joint;
 final class Pivots {
     private final Network network;
     private final Assembly assembly;
+    /** For each part the joints that do not turn. */
+    private final int[][] stiffJoints;
+    /** What each joint joins. */
+    private final int[][] joins;
+
     private final BitSet uprightWhenWhole;
 
     Pivots(Network network) {
         this.network = network;
         this.assembly = network.assembly();
+        this.stiffJoints = new int[network.parts()][];
+        for (int part = 0; part < stiffJoints.length; part++) {
+            stiffJoints[part] = stiffJoints(part);
+        }
+        this.joins = new int[network.joints()][];
+        for (int joint = 0; joint < joins.length; joint++) {
+            joins[joint] = network.joins(joint);
+        }
         this.uprightWhenWhole = stiff(0, new BitSet());
+    }
+
+    private int[] stiffJoints(int part) {
+        BitSet stiff = new BitSet();
+        for (int joint : network.jointsOf(part)) {
+            stiff.set(joint, !assembly.joints().get(joint).entry().pivot());
+        }
+        return Numbers.in(stiff);
     }
 
     /**
@@ -56,15 +78,16 @@ final class Pivots {
     /** What closed joints that do not turn make one stiff piece with the part. */
     BitSet stiff(int part, BitSet open) {
         BitSet group = new BitSet();
-        Deque<Integer> next = new ArrayDeque<>(List.of(part));
+        Deque<Integer> next = new ArrayDeque<>();
+        next.add(part);
         group.set(part);
         while (!next.isEmpty()) {
-            for (int joint : network.jointsOf(next.remove())) {
-                if (open.get(joint) || assembly.joints().get(joint).entry().pivot()) {
+            for (int joint : stiffJoints[next.remove()]) {
+                if (open.get(joint)) {
                     continue;
                 }
-                for (int other : network.joins(joint)) {
-                    if (!network.isTether(other) && !group.get(other)) {
+                for (int other : joins[joint]) {
+                    if (!group.get(other) && !network.isTether(other)) {
                         group.set(other);
                         next.add(other);
                     }
@@ -77,7 +100,7 @@ final class Pivots {
     private boolean hasLostHold(BitSet group, BitSet open, Ties ties) {
         for (Joint joint : assembly.joints()) {
             boolean stiff = open.get(joint.index()) && !joint.entry().pivot();
-            if (stiff && joint.joins().stream().anyMatch(group::get) && holdsElsewhere(joint, group, ties)) {
+            if (stiff && Numbers.anyIn(joint.joins(), group) && holdsElsewhere(joint, group, ties)) {
                 return true;
             }
         }
@@ -85,7 +108,11 @@ final class Pivots {
     }
 
     private boolean holdsElsewhere(Joint joint, BitSet group, Ties ties) {
-        return joint.joins().stream()
-                .anyMatch(part -> !group.get(part) && !network.isTether(part) && ties.heldToBody(part));
+        for (int part : joint.joins()) {
+            if (!group.get(part) && !network.isTether(part) && ties.heldToBody(part)) {
+                return true;
+            }
+        }
+        return false;
     }
 }

@@ -1,7 +1,6 @@
 package putback.plan.steps;
 
 import java.util.List;
-import java.util.function.Function;
 import putback.plan.order.Move;
 import putback.quantity.Minutes;
 
@@ -17,12 +16,6 @@ public record RoundTrip(List<Step> steps, List<Move> moves, List<String> warning
         steps = List.copyOf(steps);
         moves = List.copyOf(moves);
         warnings = List.copyOf(warnings);
-    }
-
-    /** The same trip with the reasons of each step, ids from the step back to the target. */
-    public RoundTrip withWhy(Function<Step, List<String>> why) {
-        return new RoundTrip(
-                steps.stream().map(step -> step.withWhy(why.apply(step))).toList(), moves, warnings);
     }
 
     /** Minutes of work in all steps: equal to the work of the selection. */

@@ -44,13 +44,10 @@ final class Standing {
         cautions.add("Never under a jack only: jacks sink.");
         List<Part> heavy = job.heavy();
         if (!heavy.isEmpty()) {
-            cautions.add("Set a second support at each end before " + the(heavy) + " is let go: the weight shifts.");
+            cautions.add(
+                    "Set a second support at each end before " + Words.the(heavy) + " is let go: the weight shifts.");
         }
         return draft.caution(cautions);
-    }
-
-    private static String the(List<Part> parts) {
-        return Words.list(parts.stream().map(Words::the).toList());
     }
 
     private static Draft unload() {

@@ -87,7 +87,7 @@ final class StepLog {
                 setup,
                 draft.stages,
                 List.of(),
-                draft.cautions.stream().distinct().toList(),
+                List.copyOf(new LinkedHashSet<>(draft.cautions)),
                 draft.text));
     }
 

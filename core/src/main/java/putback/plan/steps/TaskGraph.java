@@ -39,10 +39,13 @@ final class TaskGraph {
     }
 
     boolean isReady(int index, BitSet done, Height height) {
-        Task task = tasks.get(index);
+        Height needed = tasks.get(index).height();
+        if (done.get(index) || needed != Height.ANY && needed != height) {
+            return false;
+        }
         BitSet missing = before(index);
         missing.andNot(done);
-        return !done.get(index) && missing.isEmpty() && (task.height() == Height.ANY || task.height() == height);
+        return missing.isEmpty();
     }
 
     /** All that can be done without changing the height, whatever the order. */

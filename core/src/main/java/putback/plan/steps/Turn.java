@@ -52,7 +52,9 @@ final class Turn {
     /** The compressor comes off a spring that does not go back. */
     private void freeOldSpring(List<Part> parts) {
         BitSet renewed = new BitSet();
-        parts.forEach(part -> renewed.set(part.index()));
+        for (Part part : parts) {
+            renewed.set(part.index());
+        }
         for (AidsOn.On aid : aids.all()) {
             if (Job.isCompressor(aid.name) && renewed.get(aid.part.index())) {
                 aids.takeOff(aid);

@@ -1,5 +1,6 @@
 package putback.plan.steps;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import putback.quantity.Angle;
@@ -32,6 +33,15 @@ final class Words {
         return "the " + low(part.name());
     }
 
+    /** {@code the link, the arm and the hub}. */
+    static String the(List<Part> parts) {
+        List<String> names = new ArrayList<>();
+        for (Part part : parts) {
+            names.add(the(part));
+        }
+        return list(names);
+    }
+
     /** A part named beside another one: without its side where that is the same. */
     static String beside(Part part, Part main) {
         return low(part.side() == main.side() ? part.entry().name() : part.name());
@@ -46,7 +56,11 @@ final class Words {
     }
 
     static String listBeside(List<Part> parts, Part main) {
-        return list(parts.stream().map(part -> beside(part, main)).toList());
+        List<String> names = new ArrayList<>();
+        for (Part part : parts) {
+            names.add(beside(part, main));
+        }
+        return list(names);
     }
 
     /** {@code , in one piece with the spring and top mount}; nothing where it is alone. */

@@ -3,9 +3,7 @@ package putback.store.sheets;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import putback.sheet.Assembled;
@@ -17,12 +15,9 @@ import putback.sheet.Part;
 import putback.sheet.PartEntry;
 import putback.sheet.Sheet;
 import putback.sheet.SheetFault;
-import putback.sheet.Side;
 import putback.sheet.Times;
-import putback.sheet.Unit;
 import putback.sheet.UnitEntry;
 import putback.store.sheets.Node.Entries;
-import putback.store.sheets.Node.Entry;
 
 /** Builds the model from a merged sheet, and gathers what the model finds wrong with what the reader found. */
 final class Building {
@@ -73,7 +68,7 @@ final class Building {
             joined(sound.assembly());
         }
         return faults.isEmpty() && assembled instanceof Assembled.Sound sound
-                ? new Read.Sheet(sound.assembly(), name, places(sound.assembly()))
+                ? new Read.Sheet(sound.assembly(), name)
                 : new Read.Faulty(faults.sorted());
     }
 
@@ -90,7 +85,8 @@ final class Building {
             String near = part.isBody() || joined.contains(id) ? "" : Nearest.to(id, joined);
             if (!near.isEmpty()) {
                 faults.addUnlessTold(
-                        place("parts", part.side(), id), "part " + id + " is in no joint; perhaps you meant " + near);
+                        located.ofEntry("parts", part.side().prefix() + id, id),
+                        "part " + id + " is in no joint; perhaps you meant " + near);
             }
         }
     }
@@ -170,31 +166,5 @@ final class Building {
                 faults.add(unit.at(), unit.id() + " is the id of a part too; a unit needs an id of its own");
             }
         }
-    }
-
-    private Places places(Assembly assembly) {
-        Map<String, Place> parts = new TreeMap<>();
-        for (Part part : assembly.parts().subList(1, assembly.parts().size())) {
-            parts.put(part.id(), place("parts", part.side(), part.entry().id()));
-        }
-        Map<String, Place> joints = new TreeMap<>();
-        for (Joint joint : assembly.joints()) {
-            joints.put(joint.id(), place("joints", joint.side(), joint.entry().id()));
-        }
-        Map<String, Place> units = new TreeMap<>();
-        for (Unit unit : assembly.units()) {
-            units.put(unit.id(), place("units", unit.side(), unit.entry().id()));
-        }
-        Map<String, Place> followUps = new TreeMap<>();
-        if (merged.get("follow-ups") instanceof Entries section) {
-            for (Entry entry : section.byKey().values()) {
-                followUps.put(entry.key().text(), entry.key().place());
-            }
-        }
-        return new Places(parts, joints, units, followUps);
-    }
-
-    private Place place(String section, Side side, String id) {
-        return located.ofEntry(section, side.prefix() + id, id);
     }
 }

@@ -161,8 +161,10 @@ final class Fields {
     }
 
     private static boolean isHarmless(String text) {
-        for (int i = 0; i < text.length(); i++) {
-            if (Character.isISOControl(text.charAt(i))) {
+        int length = text.length();
+        for (int i = 0; i < length; i++) {
+            char c = text.charAt(i);
+            if (c < ' ' || c >= 0x7F && c <= 0x9F) {
                 return false;
             }
         }

@@ -58,9 +58,15 @@ final class Located {
     }
 
     private static boolean isIndex(String step, int size) {
-        return !step.isEmpty()
-                && step.length() < 9
-                && step.chars().allMatch(c -> c >= '0' && c <= '9')
-                && Integer.parseInt(step) < size;
+        return !step.isEmpty() && step.length() < 9 && isNumber(step) && Integer.parseInt(step) < size;
+    }
+
+    private static boolean isNumber(String step) {
+        for (int i = 0; i < step.length(); i++) {
+            if (step.charAt(i) < '0' || step.charAt(i) > '9') {
+                return false;
+            }
+        }
+        return true;
     }
 }

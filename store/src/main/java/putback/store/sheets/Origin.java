@@ -49,8 +49,10 @@ sealed interface Origin {
         /** A file in the same folder, by its name or by its id; else a stock sheet. A sheet is never its own base. */
         @Override
         public @Nullable Origin base(String written) {
-            if (ENDINGS.stream().anyMatch(written::endsWith)) {
-                return neighbour(written);
+            for (String ending : ENDINGS) {
+                if (written.endsWith(ending)) {
+                    return neighbour(written);
+                }
             }
             if (!Ids.isId(written)) {
                 return null;

@@ -9,6 +9,10 @@ final class PlainScan {
 
     private final String file;
     private final String text;
+    private final int length;
+    /** The text, and line ends after it. */
+    private final char[] characters;
+
     private int at;
     private int line = 1;
     private int lineStart;
@@ -26,8 +30,12 @@ final class PlainScan {
     PlainScan(String file, String text) {
         this.file = file;
         this.text = text;
-        for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
+        this.length = text.length();
+        this.characters = new char[length + 2];
+        text.getChars(0, length, characters, 0);
+        characters[length] = '\n';
+        characters[length + 1] = '\n';
+        for (char c : characters) {
             require(c == '\n' || (c >= ' ' && c < 0x7F) || isOrdinary(c));
         }
     }
@@ -49,15 +57,11 @@ final class PlainScan {
 
     /** The character here; a line end at the end of the text. */
     char peek() {
-        return charAt(at);
+        return characters[at];
     }
 
     char after() {
-        return charAt(at + 1);
-    }
-
-    private char charAt(int index) {
-        return index < text.length() ? text.charAt(index) : '\n';
+        return characters[at + 1];
     }
 
     void step() {
@@ -65,14 +69,14 @@ final class PlainScan {
     }
 
     void expect(char c) {
-        require(at < text.length() && text.charAt(at) == c);
+        require(at < length && characters[at] == c);
         at++;
     }
 
     /** Goes to the next thing that is not space or comment, and gives its column from 0; -1 at the end. */
     int next() {
-        while (at < text.length()) {
-            char c = text.charAt(at);
+        while (at < length) {
+            char c = characters[at];
             if (c == '\n') {
                 at++;
                 line++;
@@ -80,7 +84,7 @@ final class PlainScan {
             } else if (c == ' ') {
                 at++;
             } else if (c == '#') {
-                require(at == lineStart || text.charAt(at - 1) == ' ');
+                require(at == lineStart || characters[at - 1] == ' ');
                 toLineEnd();
             } else {
                 return at - lineStart;
@@ -103,7 +107,7 @@ final class PlainScan {
 
     private void toLineEnd() {
         int end = text.indexOf('\n', at);
-        at = end < 0 ? text.length() : end;
+        at = end < 0 ? length : end;
     }
 
     boolean isItem() {
@@ -113,12 +117,12 @@ final class PlainScan {
     /** Whether a key and its colon stand here. */
     boolean isKey() {
         int end = keyEnd();
-        return end > at && charAt(end) == ':' && (charAt(end + 1) == ' ' || charAt(end + 1) == '\n');
+        return end > at && characters[end] == ':' && (characters[end + 1] == ' ' || characters[end + 1] == '\n');
     }
 
     private int keyEnd() {
         int end = at;
-        while (end < text.length() && isKeyCharacter(text.charAt(end), end > at)) {
+        while (isKeyCharacter(characters[end], end > at)) {
             end++;
         }
         return end;
@@ -172,7 +176,7 @@ final class PlainScan {
         int end = at;
         for (char c = first; c != '\n' && !(inFlow && isFlow(c)); c = peek()) {
             require(c != ':' || (!inFlow && after() != ' ' && after() != '\n'));
-            if (c == '#' && charAt(at - 1) == ' ') {
+            if (c == '#' && characters[at - 1] == ' ') {
                 break;
             }
             at++;

@@ -8,9 +8,8 @@ public sealed interface Read {
     /**
      * @param assembly both sides stood up, every reference resolved
      * @param name the file as the user named it, or the id of the stock sheet
-     * @param places where each id is described
      */
-    record Sheet(Assembly assembly, String name, Places places) implements Read {}
+    record Sheet(Assembly assembly, String name) implements Read {}
 
     /**
      * @param faults at least one, sorted by file, line and column

@@ -1,5 +1,6 @@
 package putback.store.sheets;
 
+import java.io.FileInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
@@ -24,7 +25,7 @@ final class SourceText {
     /** Null, with the fault told, when there is no such text. */
     static @Nullable String ofFile(Path file, String name, Faults faults) {
         Place start = Place.startOf(name);
-        if (!Files.isRegularFile(file)) {
+        if (!file.toFile().isFile()) {
             faults.add(
                     start,
                     Files.isDirectory(file)
@@ -34,7 +35,7 @@ final class SourceText {
                                     : "there is no such file; give the path of a sheet or the id of a stock sheet");
             return null;
         }
-        try (InputStream stream = Files.newInputStream(file)) {
+        try (InputStream stream = new FileInputStream(file.toFile())) {
             return decoded(stream.readNBytes(MOST_BYTES + 1), name, faults);
         } catch (IOException unreadable) {
             faults.add(start, "the file cannot be read; check that it may be read by you");

@@ -280,14 +280,6 @@ class SheetReaderTest {
     }
 
     @Test
-    void the_place_of_every_id_is_known() {
-        Read.Sheet read = (Read.Sheet) Sheets.read(folder, Sheets.SIDED);
-        assertThat(read.places().parts().get("left.wheel")).isEqualTo(new Place(read.name(), 5, 3));
-        assertThat(read.places().joints().get("right.bolts")).isEqualTo(new Place(read.name(), 9, 3));
-        assertThat(read.places().parts().keySet()).hasSize(4);
-    }
-
-    @Test
     void minutes_may_be_given_in_part_and_in_seconds() {
         Assembly small = sound(Sheets.read(
                 folder, Sheets.SMALL.replace("kind: nut}", "kind: nut, minutes: {open: 36 s, spread: 0.5}}")));
