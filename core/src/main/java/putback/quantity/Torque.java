@@ -11,6 +11,8 @@ public record Torque(double newtonMetres) {
     /** One pound-force foot in newton metres: 0.3048 m x 0.45359237 kg x 9.80665 m/s2, exact by definition. */
     public static final double NEWTON_METRES_PER_POUND_FOOT = 1.3558179483314004;
 
+    public static final Torque ZERO = new Torque(0);
+
     private static final int FINEST = 2;
 
     public Torque {
@@ -47,6 +49,17 @@ public record Torque(double newtonMetres) {
     public static String windowText(Torque low, Torque high) {
         return span(low.newtonMetres, high.newtonMetres) + " N·m (" + span(low.poundFeet(), high.poundFeet())
                 + " lbf·ft)";
+    }
+
+    /** From one torque to another, each rounded to the nearest, in both units: {@code 67 to 112 N·m (49 to 83 lbf·ft)}. */
+    public static String spanText(Torque low, Torque high) {
+        return figure(low.newtonMetres) + " to " + figure(high.newtonMetres) + " N·m (" + figure(low.poundFeet())
+                + " to " + figure(high.poundFeet()) + " lbf·ft)";
+    }
+
+    /** A bare number, rounded about as fine as a wrench can be read. */
+    public static String figure(double value) {
+        return Rounding.nearest(value, Rounding.places(value));
     }
 
     private static String span(double low, double high) {
