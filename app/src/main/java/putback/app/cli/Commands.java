@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 /** All commands. Only the one that is called is loaded: each start pays for every class it touches. */
 public final class Commands {
     /** In the order of the help. */
-    private static final List<String> NAMES = List.of("plan", "check", "proof", "demo", "serve");
+    private static final List<String> NAMES = List.of("plan", "check", "tighten", "setting", "proof", "demo", "serve");
 
     private Commands() {}
 
@@ -17,6 +17,8 @@ public final class Commands {
         return switch (name) {
             case "plan" -> new PlanCommand();
             case "check" -> new CheckCommand();
+            case "tighten" -> new TightenCommand();
+            case "setting" -> new SettingCommand();
             case "proof" -> new ProofCommand();
             case "demo" -> new DemoCommand();
             case "serve" -> new ServeCommand();
