@@ -24,11 +24,11 @@ public record BearingFace(double effectiveDiameterMm, String basis) {
 
     /** Between the outside of the face and the hole under it: (dw + dh) / 2. */
     public static BearingFace between(Length outside, Length hole) {
-        return new BearingFace((outside.millimetres() + hole.millimetres()) / 2, "as given");
+        return new BearingFace((outside.millimetres() + hole.millimetres()) / 2, "the bearing diameter given");
     }
 
     public static BearingFace given(Length effectiveDiameter) {
-        return new BearingFace(effectiveDiameter.millimetres(), "as given");
+        return new BearingFace(effectiveDiameter.millimetres(), "the bearing diameter given");
     }
 
     /** A hexagon head of ISO 4014 on an ISO 273 medium hole; elsewhere 1.25 d after MIL-HDBK-60. */
@@ -36,10 +36,12 @@ public record BearingFace(double effectiveDiameterMm, String basis) {
         if (!thread.series().isInch()) {
             for (double[] face : FACES) {
                 if (face[0] == thread.diameterMm()) {
-                    return new BearingFace((face[1] + face[2]) / 2, "ISO 4014 head on an ISO 273 medium hole");
+                    return new BearingFace(
+                            (face[1] + face[2]) / 2, "a hexagon head of ISO 4014 on a medium hole of ISO 273");
                 }
             }
         }
-        return new BearingFace(OF_DIAMETER * thread.diameterMm(), "1.25 times the thread (MIL-HDBK-60)");
+        return new BearingFace(
+                OF_DIAMETER * thread.diameterMm(), "a face that rubs at 1.25 times the thread (MIL-HDBK-60)");
     }
 }

@@ -74,7 +74,7 @@ public final class HexSizes {
         String start = ThreadText.plain(thread.diameterMm()) + " ";
         for (String row : METRIC) {
             if (row.startsWith(start)) {
-                for (String cell : row.substring(start.length()).split(" ")) {
+                for (String cell : row.substring(start.length()).split(" ", -1)) {
                     sizes.add(Double.valueOf(cell));
                 }
             }

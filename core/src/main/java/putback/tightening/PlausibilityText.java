@@ -9,7 +9,7 @@ import putback.quantity.TorqueUnit;
 /** Says in a sentence how a stated torque compares. */
 record PlausibilityText(String what, StatedTorque stated, Torque low, Torque high, List<TorqueUnit> fitting) {
     private String span() {
-        return what + " is fully used between " + Torque.spanText(low, high) + " over ordinary friction";
+        return what + " is fully used at " + Torque.spanText(low, high) + " over ordinary friction";
     }
 
     private String figure() {
@@ -40,7 +40,11 @@ record PlausibilityText(String what, StatedTorque stated, Torque low, Torque hig
 
     private String list() {
         return fitting.stream()
-                .map(unit -> unit.word() + " (" + stated.readAs(unit).text() + ")")
+                .map(unit -> unit == TorqueUnit.NEWTON_METRE
+                        ? unit.word()
+                        : unit.word() + ", which is "
+                                + TorqueUnit.NEWTON_METRE.text(
+                                        stated.readAs(unit).newtonMetres()) + ",")
                 .collect(Collectors.joining(" or "));
     }
 }

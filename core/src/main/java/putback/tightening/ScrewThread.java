@@ -20,8 +20,8 @@ public record ScrewThread(String designation, Series series, double diameterMm, 
     /** 2 x 5/8 H / P, from the nominal down to the basic minor diameter (ISO 724). */
     private static final double TO_MINOR_DIAMETER = 1.25 * SHARP_HEIGHT;
 
-    /** d3 lies H / 6 below the basic minor diameter on each side (ISO 898-1). */
-    private static final double TO_ROOT_DIAMETER = TO_MINOR_DIAMETER + SHARP_HEIGHT / 3;
+    /** H / 6 below the basic minor diameter, both sides together: d3 = d1 - H / 6 (ISO 898-1). */
+    private static final double TO_ROOT_DIAMETER = TO_MINOR_DIAMETER + SHARP_HEIGHT / 6;
 
     /** ASME B1.1: At = 0.7854 (D - 0.9743/n)^2. */
     private static final double UNIFIED_STRESS_DIAMETER = 0.9743;

@@ -73,7 +73,7 @@ final class ThreadSizes {
     /** The pitches of a metric diameter, mm, the coarse one first and NaN where it has none; empty when there is no such size. */
     static List<Double> metricPitches(double diameterMm) {
         for (String row : ISO_261) {
-            List<String> cells = List.of(row.split(" "));
+            List<String> cells = List.of(row.split(" ", -1));
             if (Double.parseDouble(cells.get(0)) == diameterMm) {
                 return cells.subList(1, cells.size()).stream()
                         .map(cell -> cell.equals("-") ? Double.NaN : Double.parseDouble(cell))
@@ -99,7 +99,7 @@ final class ThreadSizes {
     /** Threads to the inch of a unified size: UNC, UNF, then others; empty when there is no such size. */
     static List<Integer> threadsPerInch(String size) {
         for (String row : UNIFIED) {
-            String[] cells = row.split(" ");
+            String[] cells = row.split(" ", -1);
             if (cells[0].equals(size)) {
                 List<Integer> counts = new ArrayList<>();
                 for (int i = 1; i < cells.length; i++) {

@@ -36,7 +36,7 @@ final class TightnessNotes {
                         + " asks for half as much again and more.");
         if (asked.nutFactor() == null) {
             notes.add("Reckoned with friction " + plain(asked.friction().thread()) + " in the thread and "
-                    + plain(asked.friction().head()) + " under the head, and "
+                    + plain(asked.friction().head()) + " under the head, for "
                     + asked.face().basis() + ".");
         }
         notes.add("The car maker's own figure, thread condition and hardware rule.");

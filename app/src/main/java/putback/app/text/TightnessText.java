@@ -22,7 +22,10 @@ public final class TightnessText {
                 text,
                 asked.thread().designation(),
                 asked.thread().series().words() + ", " + asked.grade().mark());
-        line(text, "stress area", Torque.figure(asked.thread().stressAreaMm2()) + " mm2");
+        line(
+                text,
+                "stress area",
+                String.format(Locale.ROOT, "%.1f mm2", asked.thread().stressAreaMm2()));
         String proof = strength.proofIsYield() ? "load at 0.2 %" : "proof load";
         line(text, proof, answer.proofLoad().text());
         line(text, "clamp load", answer.clamp().text());
@@ -54,7 +57,7 @@ public final class TightnessText {
 
     private static void wrapped(StringBuilder text, String note) {
         int column = 0;
-        for (String word : ("- " + note).split(" ")) {
+        for (String word : ("- " + note).split(" ", -1)) {
             if (column > 0 && column + 1 + word.length() > WIDTH) {
                 text.append("\n ");
                 column = 1;

@@ -1,0 +1,93 @@
+package putback.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import putback.quantity.Length;
+import putback.quantity.Parsed;
+import putback.quantity.StatedTorque;
+import putback.quantity.Torque;
+import putback.quantity.TorqueUnit;
+import putback.tightening.FrictionSpan;
+import putback.tightening.HexSizes;
+import putback.tightening.Plausibility;
+import putback.tightening.PropertyClass;
+import putback.tightening.ScrewThread;
+
+/** What cannot be right, or is odd, about the fastener of a joint. A sheet with doubts can still be planned. */
+public final class Doubts {
+    /** Where a sheet states no class, a torque is held against the ordinary ones from the weakest to the strongest. */
+    private static final PropertyClass WEAKEST = PropertyClass.C8_8;
+
+    private static final PropertyClass STRONGEST = PropertyClass.C12_9;
+
+    private Doubts() {}
+
+    /** Sentences for a person, none where nothing is to be said or too little is known. */
+    public static List<String> of(Fastener fastener) {
+        List<String> doubts = new ArrayList<>();
+        String written = fastener.thread();
+        if (written == null) {
+            return doubts;
+        }
+        if (!(ScrewThread.parse(written) instanceof Parsed.Value<ScrewThread> read)) {
+            doubts.add("thread " + ((Parsed.Refused<ScrewThread>) ScrewThread.parse(written)).message() + ".");
+            return doubts;
+        }
+        ScrewThread thread = read.value();
+        Length hex = fastener.hex();
+        String odd = hex == null ? null : HexSizes.doubt(thread, hex);
+        if (odd != null) {
+            doubts.add(odd);
+        }
+        Torque torque = torque(fastener.tightening());
+        if (torque != null && torque.newtonMetres() > 0) {
+            String wrong = wrong(thread, fastener, new StatedTorque(torque, TorqueUnit.NEWTON_METRE));
+            if (wrong != null) {
+                doubts.add(wrong);
+            }
+        }
+        return doubts;
+    }
+
+    private static @Nullable Torque torque(Tightening tightening) {
+        if (tightening instanceof Tightening.TorqueThenAngle both) {
+            return both.torque();
+        }
+        return tightening instanceof Tightening.ToTorque one ? one.torque() : null;
+    }
+
+    /** A torque before an angle may be small: only what is too much is told of it. */
+    private static @Nullable String wrong(ScrewThread thread, Fastener fastener, StatedTorque stated) {
+        String written = fastener.propertyClass();
+        FrictionSpan span = span(fastener.condition());
+        if (written == null) {
+            Plausibility least = Plausibility.of(thread, WEAKEST, span, stated);
+            Plausibility most = Plausibility.of(thread, STRONGEST, span, stated);
+            boolean tooLittle = !least.isPlausible() && !isHigh(stated, least);
+            boolean tooMuch = !most.isPlausible() && isHigh(stated, most);
+            return tooMuch ? most.reason() : tooLittle && !turned(fastener) ? least.reason() : null;
+        }
+        if (!(PropertyClass.parse(written) instanceof Parsed.Value<PropertyClass> grade)) {
+            return "class " + ((Parsed.Refused<PropertyClass>) PropertyClass.parse(written)).message() + ".";
+        }
+        Plausibility judged = Plausibility.of(thread, grade.value(), span, stated);
+        return judged.isPlausible() || (turned(fastener) && !isHigh(stated, judged)) ? null : judged.reason();
+    }
+
+    private static boolean turned(Fastener fastener) {
+        return fastener.tightening() instanceof Tightening.TorqueThenAngle;
+    }
+
+    private static boolean isHigh(StatedTorque stated, Plausibility judged) {
+        return stated.torque().newtonMetres() > judged.high().newtonMetres();
+    }
+
+    private static FrictionSpan span(Condition condition) {
+        return switch (condition) {
+            case DRY -> FrictionSpan.DRY;
+            case OILED -> FrictionSpan.OILED;
+            case LOCKER -> FrictionSpan.LOCKER;
+        };
+    }
+}
