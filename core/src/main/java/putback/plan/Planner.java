@@ -52,7 +52,7 @@ public final class Planner {
                 ToolList.of(steps),
                 PartList.of(assembly, wanted, course.selection()),
                 Advice.of(assembly, wanted, course.selection()),
-                plain.warnings());
+                FastenerDoubts.after(plain.warnings(), steps));
     }
 
     /** A joint that has to be reached on wheels may have been brought forward, so the order is reckoned anew. */

@@ -7,7 +7,7 @@ import putback.quantity.Length;
 
 /**
  * Which hexagons go with which thread: ISO 4014 and 4017 first, then DIN 931 and 933, flange heads (EN 1662, EN 1665),
- * the small Japanese series, structural bolts (EN 14399-4) and what is met on wheels, links and axles (common practice,
+ * the small Japanese series, structural bolts (EN 14399-4) and what is met on wheels, links, axles and pipe unions (common practice,
  * no source). The flange, Japanese and wheel sizes are from memory.
  */
 public final class HexSizes {
@@ -17,9 +17,9 @@ public final class HexSizes {
         "5 8 7",
         "6 10 8",
         "7 11 10",
-        "8 13 10 12",
-        "10 16 13 14 15 17 18",
-        "12 18 15 16 17 19 21 22",
+        "8 13 7 10 11 12",
+        "10 16 10 11 12 13 14 15 17 18",
+        "12 18 13 14 15 16 17 19 21 22",
         "14 21 18 19 20 22 24",
         "16 24 21 22 23 27",
         "18 27 24 30",

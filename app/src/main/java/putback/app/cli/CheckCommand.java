@@ -1,7 +1,11 @@
 package putback.app.cli;
 
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import putback.sheet.Assembly;
+import putback.sheet.Doubts;
+import putback.sheet.Joint;
 import putback.store.sheets.Read;
 
 /** Says whether a sheet is sound. */
@@ -19,7 +23,9 @@ final class CheckCommand implements Command {
     public String more() {
         return """
                 SHEET is a file or the id of a stock sheet. Each fault has its line: FILE:LINE:COLUMN: what is wrong.
-                Exit code 0 when there is none, 2 when there are some.
+                A
+                torque, thread or hexagon that can hardly be right is told as doubtful; that is no fault. Exit code 0 when
+                there is no fault, 2 when there are some.
                 """;
     }
 
@@ -36,7 +42,19 @@ final class CheckCommand implements Command {
                         + counted(assembly.joints().size(), "joint") + ", "
                         + counted(assembly.units().size(), "unit")
                         + (assembly.sided() ? ", both sides counted" : ""));
+        doubts(assembly, terminal);
         return Exit.DONE;
+    }
+
+    /** What is the same on both sides is said once. */
+    private static void doubts(Assembly assembly, Terminal terminal) {
+        Set<String> said = new LinkedHashSet<>();
+        for (Joint joint : assembly.joints()) {
+            for (String doubt : Doubts.of(joint.fastener())) {
+                said.add("doubtful: joint " + joint.entry().id() + ": " + doubt);
+            }
+        }
+        said.forEach(terminal::say);
     }
 
     private static String counted(int count, String thing) {

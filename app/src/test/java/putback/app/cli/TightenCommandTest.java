@@ -1,0 +1,105 @@
+package putback.app.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class TightenCommandTest {
+    @Test
+    void json_isOneObjectWithTheAgreedKeys() {
+        Said said = Said.by("tighten", "--thread", "M12x1.25", "--class", "10.9", "--torque", "98 N·m", "--json");
+        assertThat(said.exit()).isEqualTo(Exit.DONE);
+        assertThat(said.err()).isEmpty();
+        assertThat(said.out())
+                .contains("\"stressAreaMm2\":92.07", "\"torqueNm\":98,", "\"plausible\":true", "\"looseningNm\":[")
+                .contains("\"proofLoadKn\":", "\"clampKn\":", "\"proofUse\":", "\"torqueLbfFt\":72.28", "\"notes\":[")
+                .matches("\\p{ASCII}*");
+    }
+
+    @Test
+    void text_fitsEightyColumns() {
+        Said said = Said.by("tighten", "--thread", "M8", "--class", "A2-70", "--use", "0.9", "--hex", "17 mm");
+        assertThat(said.out()).contains("clamp load", "load at 0.2 %", "does not go with M8x1.25");
+        assertThat(said.out().lines()).allMatch(line -> line.length() <= 80);
+    }
+
+    @Test
+    void anAngleWithoutStiffness_addsSomethingUnknown() {
+        String[] words = {"tighten", "--thread", "M12", "--class", "10.9", "--torque", "60 N·m", "--angle", "90 deg"};
+        assertThat(Said.by(words).out()).contains("What the angle adds is not known");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "--thread M13x1.3 --class 8.8 --torque 5Nm | M13 is not a size of ISO 261",
+                "--thread M12 --class 7.7 --torque 5Nm | is not a property class",
+                "--thread M12 --class 8.8 --torque 300K | K is not a unit of torque",
+                "--thread M12 --class 8.8 --torque 50Nm --friction -0.1 | is not a coefficient of friction",
+                "--thread M12 --class 8.8 --torque 50Nm --friction 0 | is not a coefficient of friction",
+                "--thread M12 --class 8.8 --torque 0Nm | more than zero",
+                "--thread M12 --class 8.8 --clamp -5kN | more than zero",
+                "--thread M12 --class 8.8 | give one of",
+                "--thread M12 --class 8.8 --use 0.9 --torque 5Nm | not several",
+                "--thread M12 --class 8.8 --use 9 | is not a share",
+                "--thread M12 --class 8.8 --use NaN | is not a share",
+                "--thread 1/2-20 --class 8.8 --torque 50Nm | SAE grades are for inch threads",
+                "--thread M12 --class 8.8 --torque 5Nm --prevailing 6Nm | has to be the larger",
+                "--thread M12 --class 8.8 --torque 5Nm --bearing 0mm | no diameter under the head",
+                "--class 8.8 --torque 5Nm | --thread is missing"
+            })
+    void nonsense_isRefusedInWords(String words, String because) {
+        Said said = Said.by(("tighten " + words).split(" ", -1));
+        assertThat(said.exit()).isEqualTo(Exit.BAD_INPUT);
+        assertThat(said.err()).contains(because);
+        assertThat(said.out()).isEmpty();
+    }
+
+    @Test
+    void setting_allowsForTheAdapter() {
+        Said said = Said.by("setting", "--torque", "80 N·m", "--wrench", "400mm", "--adapter", "50mm", "--json");
+        assertThat(said.out()).contains("\"settingNm\":71.11", "\"factor\":0.888", "\"settingLbfFt\":52.4");
+        Said square =
+                Said.by("setting", "--torque", "80 N·m", "--wrench", "400mm", "--adapter", "50mm", "--at", "90deg");
+        assertThat(square.out()).contains("Set the wrench to 80 N·m");
+        Said back = Said.by("setting", "--reading", "80 N·m", "--wrench", "400mm", "--adapter", "50mm");
+        assertThat(back.out()).contains("the fastener gets 90 N·m");
+    }
+
+    @Test
+    void anAdapterLongerThanTheWrench_pointingBack_isRefused() {
+        Said said =
+                Said.by("setting", "--torque", "90 N·m", "--wrench", "0.3 m", "--adapter", "2 m", "--at", "180 deg");
+        assertThat(said.exit()).isEqualTo(Exit.BAD_INPUT);
+        assertThat(said.err()).contains("points back past the hand");
+    }
+
+    @Test
+    void aSheetWithAnImpossibleTorque_isDoubted(@TempDir Path folder) throws IOException {
+        Path sheet = folder.resolve("doubt.yaml");
+        Files.writeString(sheet, """
+                sheet: doubt
+                title: One bolt
+                parts: {cover: {}}
+                joints:
+                  bolt: {joins: [cover, body], kind: bolt, thread: M8, class: "8.8", hex: 24 mm, torque: 999999 N·m}
+                """);
+        Said checked = Said.by("check", sheet.toString());
+        assertThat(checked.exit()).isEqualTo(Exit.DONE);
+        assertThat(checked.err()).contains("doubtful: joint bolt", "more than it stands", "does not go with M8x1.25");
+        assertThat(Said.by("plan", sheet.toString(), "--renew", "cover").out()).contains("more than it stands");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"front-strut", "twist-beam", "front-brake", "demo-van"})
+    void theStockSheets_raiseNoDoubt(String sheet) {
+        assertThat(Said.by("check", sheet).err()).isEmpty();
+    }
+}
