@@ -1,5 +1,6 @@
 package putback.proof;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /** All cases. */
@@ -12,13 +13,20 @@ public final class Proofs {
      * @param room such as {@code plan}; empty for all
      */
     public static List<Case> run(String room) {
-        return PlanningCases.all().stream()
-                .filter(one -> room.isEmpty() || one.room().equals(room))
-                .toList();
+        List<Case> cases = new ArrayList<>();
+        if (room.isEmpty() || room.equals(FastenerCase.ROOM)) {
+            ThreadCases.add(cases);
+            ClampCases.add(cases);
+            ExampleCases.add(cases);
+        }
+        if (room.isEmpty() || room.equals(PlanningCases.ROOM)) {
+            cases.addAll(PlanningCases.all());
+        }
+        return List.copyOf(cases);
     }
 
     /** The rooms that have cases. */
     public static List<String> rooms() {
-        return List.of("plan");
+        return List.of(FastenerCase.ROOM, PlanningCases.ROOM);
     }
 }

@@ -15,7 +15,7 @@ class ProofsTest {
 
     @Test
     void noCase_disagreesWithoutAnExplanation() {
-        assertThat(CASES).hasSizeGreaterThan(80);
+        assertThat(CASES).hasSizeGreaterThan(380);
         assertThat(CASES)
                 .allSatisfy(one -> assertThat(one.verdict()).as(one.toString()).isNotEqualTo(Verdict.DISAGREES));
     }
@@ -33,7 +33,7 @@ class ProofsTest {
 
     @Test
     void aWrongFigure_isReported() {
-        Case right = CASES.get(0);
+        Case right = Proofs.run("plan").get(0);
         Case wrong = Case.exact(
                 right.room(),
                 right.id(),
@@ -49,11 +49,22 @@ class ProofsTest {
 
     @Test
     void aKnownDisagreement_isNotCountedAsAgreeing() {
-        assertThat(CASES.stream().filter(one -> one.verdict() == Verdict.KNOWN))
+        assertThat(CASES.stream().filter(one -> one.room().equals("plan") && one.verdict() == Verdict.KNOWN))
                 .extracting(Case::id)
                 .containsExactly("sop-p43.1");
+        assertThat(CASES.stream().filter(one -> one.room().equals("tightening") && one.verdict() == Verdict.KNOWN))
+                .extracting(Case::because)
+                .allMatch(because -> because.startsWith("misprint") || because.startsWith("an older edition"))
+                .hasSize(15);
         assertThat(CASES).extracting(Case::id).doesNotHaveDuplicates();
         assertThat(CASES).extracting(Case::because).doesNotContain("");
+    }
+
+    /** What is called a known disagreement has to be one: a misprint that we would reproduce is a fault of ours. */
+    @Test
+    void aKnownBadFigure_isNotReproduced() {
+        assertThat(CASES.stream().filter(Case::known))
+                .allSatisfy(one -> assertThat(one.verdict()).as(one.id()).isEqualTo(Verdict.KNOWN));
     }
 
     @Test
