@@ -72,12 +72,14 @@ final class ThreadSizes {
 
     /** The pitches of a metric diameter, mm, the coarse one first and NaN where it has none; empty when there is no such size. */
     static List<Double> metricPitches(double diameterMm) {
+        String start = ThreadText.plain(diameterMm) + " ";
         for (String row : ISO_261) {
-            List<String> cells = List.of(row.split(" ", -1));
-            if (Double.parseDouble(cells.get(0)) == diameterMm) {
-                return cells.subList(1, cells.size()).stream()
-                        .map(cell -> cell.equals("-") ? Double.NaN : Double.parseDouble(cell))
-                        .toList();
+            if (row.startsWith(start)) {
+                List<Double> pitches = new ArrayList<>();
+                for (String cell : row.substring(start.length()).split(" ", -1)) {
+                    pitches.add(cell.equals("-") ? Double.NaN : Double.parseDouble(cell));
+                }
+                return pitches;
             }
         }
         return List.of();

@@ -11,10 +11,10 @@ import putback.quantity.Shown;
 
 /** Reads the designation of a thread. Every refusal names what was written and which threads there are near it. */
 final class ThreadText {
-    private static final Pattern METRIC =
-            Pattern.compile("[Mm] ?(\\d{1,3}(?:[.,]\\d{1,2})?)(?: ?[xX×*] ?(\\d{1,2}(?:[.,]\\d{1,3})?))?");
-    private static final Pattern UNIFIED = Pattern.compile(
-            "(?:#|No\\.? ?)?(\\d{1,2}(?:[- ]\\d/\\d{1,2})?|\\d{1,2}/\\d{1,2}) ?(?:in|\")? ?- ?(\\d{1,2})(?: ?(UNC|UNF|UNS|unc|unf|uns))?");
+    private static final class Unified {
+        private static final Pattern PATTERN = Pattern.compile(
+                "(?:#|No\\.? ?)?(\\d{1,2}(?:[- ]\\d/\\d{1,2})?|\\d{1,2}/\\d{1,2}) ?(?:in|\")? ?- ?(\\d{1,2})(?: ?(UNC|UNF|UNS|unc|unf|uns))?");
+    }
 
     /** A numbered size n is 0.060 + 0.013 n inches thick (ASME B1.1). */
     private static final double NUMBER_ZERO_IN = 0.060;
@@ -25,19 +25,25 @@ final class ThreadText {
 
     static Parsed<ScrewThread> parse(String text) {
         String trimmed = text.strip();
-        Matcher metric = METRIC.matcher(trimmed);
-        if (metric.matches()) {
-            return metric(text, metric);
+        if (!trimmed.isEmpty() && "Mm".indexOf(trimmed.charAt(0)) >= 0) {
+            return metric(text, trimmed.substring(1).strip());
         }
-        Matcher unified = UNIFIED.matcher(trimmed);
+        Matcher unified = Unified.PATTERN.matcher(trimmed);
         if (unified.matches()) {
             return unified(text, unified);
         }
         return refused(text, " is not a thread", "write it as M12x1.25 or 1/2-20");
     }
 
-    private static Parsed<ScrewThread> metric(String text, Matcher found) {
-        double diameter = number(found.group(1));
+    /** Read by hand, not by pattern: each plan looks at a dozen of them while the program is still cold. */
+    private static Parsed<ScrewThread> metric(String text, String sizes) {
+        int times = times(sizes);
+        String size = (times < 0 ? sizes : sizes.substring(0, times)).strip();
+        String by = times < 0 ? "" : sizes.substring(times + 1).strip();
+        if (!isNumber(size) || (times >= 0 && !isNumber(by))) {
+            return refused(text, " is not a thread", "write it as M12x1.25 or 1/2-20");
+        }
+        double diameter = number(size);
         List<Double> pitches = ThreadSizes.metricPitches(diameter);
         if (pitches.isEmpty()) {
             return refused(
@@ -46,7 +52,7 @@ final class ThreadText {
                     "the nearest: " + ThreadSizes.metricNear(diameter));
         }
         double coarse = pitches.get(0);
-        double pitch = found.group(2) == null ? coarse : number(found.group(2));
+        double pitch = times < 0 ? coarse : number(by);
         if (Double.isNaN(pitch) || !pitches.contains(pitch)) {
             String what =
                     Double.isNaN(pitch) ? " needs its pitch" : ": " + plain(pitch) + " mm is not one of its pitches";
@@ -55,6 +61,31 @@ final class ThreadText {
         String name = "M" + plain(diameter) + "x" + plain(pitch);
         Series series = pitch == coarse ? Series.METRIC_COARSE : Series.METRIC_FINE;
         return new Parsed.Value<>(new ScrewThread(name, series, diameter, pitch));
+    }
+
+    private static int times(String sizes) {
+        for (int i = 0; i < sizes.length(); i++) {
+            if ("xX×*".indexOf(sizes.charAt(i)) >= 0) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    /** Up to three digits, then perhaps a point or comma and up to three more. */
+    private static boolean isNumber(String text) {
+        int point = Math.max(text.indexOf('.'), text.indexOf(','));
+        String whole = point < 0 ? text : text.substring(0, point);
+        return isDigits(whole) && (point < 0 || isDigits(text.substring(point + 1)));
+    }
+
+    private static boolean isDigits(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (text.charAt(i) < '0' || text.charAt(i) > '9') {
+                return false;
+            }
+        }
+        return !text.isEmpty() && text.length() <= 3;
     }
 
     private static String pitches(List<Double> pitches) {
