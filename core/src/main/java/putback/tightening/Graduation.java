@@ -5,18 +5,10 @@ import putback.quantity.Torque;
 
 /** The marks of a wrench: a setting falls on one of them. */
 public final class Graduation {
-    /** The window of a sheet that names none: a tenth to either side. */
-    private static final double USUAL_LIMIT = 1.1;
-
     /** Binary noise of a division, as a share of one mark. */
     private static final double NOISE = 1e-9;
 
     private Graduation() {}
-
-    /** The most that may be reached where nobody states a limit: a tenth above the wanted torque. */
-    public static Torque usualLimit(Torque wanted) {
-        return new Torque(USUAL_LIMIT * wanted.newtonMetres());
-    }
 
     /**
      * The mark nearest to a setting, never one above the limit; of two equally near the lower.

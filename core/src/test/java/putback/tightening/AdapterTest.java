@@ -53,6 +53,23 @@ class AdapterTest {
                 .isInstanceOf(Parsed.Refused.class);
     }
 
+    /** ISO 6789: whatever a wrench within its deviation reads inside the window, the fastener is within its limits. */
+    @Test
+    void aReadingInTheWindow_isRightAtBothEndsOfTheDeviation() {
+        Adapter adapter = adapter(400, 50, 0);
+        Torque least = new Torque(90);
+        Torque most = new Torque(110);
+        ReadingWindow window = ((Parsed.Value<ReadingWindow>) ReadingWindow.of(least, most, adapter, 0.04)).value();
+        for (double deviation : new double[] {-0.04, 0, 0.04}) {
+            assertThat(adapter.atFastener(window.low()).newtonMetres() / (1 + deviation))
+                    .isBetween(90 - 1e-9, 110 + 1e-9);
+            assertThat(adapter.atFastener(window.high()).newtonMetres() / (1 + deviation))
+                    .isBetween(90 - 1e-9, 110 + 1e-9);
+        }
+        assertThat(ReadingWindow.of(new Torque(98), new Torque(102), adapter, 0.04))
+                .isInstanceOf(Parsed.Refused.class);
+    }
+
     private static Adapter adapter(double wrench, double reach, double degrees) {
         return ((Parsed.Value<Adapter>) Adapter.of(new Length(wrench), new Length(reach), new Angle(degrees))).value();
     }

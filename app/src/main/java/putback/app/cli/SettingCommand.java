@@ -8,10 +8,12 @@ import putback.quantity.Length;
 import putback.quantity.Torque;
 import putback.tightening.Adapter;
 import putback.tightening.Graduation;
+import putback.tightening.ReadingWindow;
 
 /** What a torque wrench is set to with an adapter on it, and back. */
 final class SettingCommand implements Command {
     private static final String NAME = "setting";
+    private static final double MOST_DEVIATION = 20;
 
     @Override
     public Usage usage() {
@@ -27,6 +29,7 @@ final class SettingCommand implements Command {
                         Option.value("--at", "0deg", "0 straight on, 90 square, 180 pointing back"),
                         Option.value("--step", "\"2 N·m\"", "graduation of the wrench: the setting falls on a mark"),
                         Option.value("--limit", "\"95 N·m\"", "most at the fastener; a tenth above if not said"),
+                        Option.value("--deviation", "4", "of the wrench in percent: prints what a reading may be"),
                         Option.flag("--json", "for other programs")));
     }
 
@@ -50,12 +53,12 @@ final class SettingCommand implements Command {
         Torque from = positive(wanted == null ? "--reading" : "--torque", wanted == null ? reading : wanted);
         Torque setting = wanted == null ? from : onMark(given, adapter, from);
         Torque atFastener = adapter.atFastener(setting);
+        ReadingWindow window = wanted == null ? null : window(given, adapter, wanted);
         terminal.out()
                 .print(
                         arguments.has("--json")
-                                ? json(setting, atFastener, adapter)
-                                : "Set the wrench to " + setting.text() + ": the fastener gets " + atFastener.text()
-                                        + " (factor " + Torque.figure(adapter.factor()) + ").\n");
+                                ? json(setting, atFastener, adapter, window)
+                                : text(setting, atFastener, adapter, window));
         return Exit.DONE;
     }
 
@@ -84,7 +87,7 @@ final class SettingCommand implements Command {
         if (step == null) {
             return exact;
         }
-        Torque most = limit == null ? Graduation.usualLimit(wanted) : limit;
+        Torque most = limit == null ? ReadingWindow.usualMost(wanted) : limit;
         return given.answer(Graduation.nearest(exact, positive("--step", step), adapter.setting(most)));
     }
 
@@ -96,11 +99,33 @@ final class SettingCommand implements Command {
         return torque;
     }
 
-    private static String json(Torque setting, Torque atFastener, Adapter adapter) {
+    private static @Nullable ReadingWindow window(Given given, Adapter adapter, Torque wanted) throws UsageFault {
+        Double percent = given.read(
+                "--deviation", text -> Given.number(text, 0, MOST_DEVIATION, "a deviation in percent, above 0 to 20"));
+        if (percent == null) {
+            return null;
+        }
+        Torque limit = given.read("--limit", Torque::parse);
+        Torque most = limit == null ? ReadingWindow.usualMost(wanted) : limit;
+        return given.answer(ReadingWindow.of(ReadingWindow.usualLeast(wanted), most, adapter, percent / 100));
+    }
+
+    private static String text(Torque setting, Torque atFastener, Adapter adapter, @Nullable ReadingWindow window) {
+        return "Set the wrench to " + setting.text() + ": the fastener gets " + atFastener.text() + " (factor "
+                + Torque.figure(adapter.factor()) + ").\n"
+                + (window == null ? "" : "A reading of " + window.text() + " is surely right.\n");
+    }
+
+    private static String json(Torque setting, Torque atFastener, Adapter adapter, @Nullable ReadingWindow window) {
         JsonWriter json = new JsonWriter(200);
         json.beginObject().key("settingNm").number(setting.newtonMetres());
         json.key("settingLbfFt").number(setting.poundFeet()).key("factor").number(adapter.factor());
         json.key("atFastenerNm").number(atFastener.newtonMetres());
-        return json.key("atFastenerLbfFt").number(atFastener.poundFeet()).endObject() + "\n";
+        json.key("atFastenerLbfFt").number(atFastener.poundFeet());
+        if (window != null) {
+            json.key("readingNm").beginArray().number(window.low().newtonMetres());
+            json.number(window.high().newtonMetres()).endArray();
+        }
+        return json.endObject() + "\n";
     }
 }

@@ -74,6 +74,15 @@ class TightenCommandTest {
     }
 
     @Test
+    void setting_saysWhatAReadingMayBe() {
+        Said said = Said.by("setting", "--torque", "100 N·m", "--deviation", "4");
+        assertThat(said.out()).contains("A reading of 94 to 105 N·m");
+        Said coarse = Said.by("setting", "--torque", "100 N·m", "--deviation", "15");
+        assertThat(coarse.exit()).isEqualTo(Exit.BAD_INPUT);
+        assertThat(coarse.err()).contains("take a finer one");
+    }
+
+    @Test
     void anAdapterLongerThanTheWrench_pointingBack_isRefused() {
         Said said =
                 Said.by("setting", "--torque", "90 N·m", "--wrench", "0.3 m", "--adapter", "2 m", "--at", "180 deg");
