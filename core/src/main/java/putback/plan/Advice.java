@@ -10,6 +10,7 @@ import putback.plan.selection.Selection;
 import putback.plan.selection.Wanted;
 import putback.plan.steps.Renewal;
 import putback.sheet.Assembly;
+import putback.sheet.Joint;
 import putback.sheet.Part;
 import putback.sheet.Side;
 import putback.sheet.Unit;
@@ -41,16 +42,27 @@ public final class Advice {
             advice.companions(part.entry().companions(), part.side(), low(part.name()));
             advice.pair(part.entry().pair(), part.side(), part.entry().name(), advice.renewsOther(part));
         }
-        advice.assembly.units().forEach(advice::inOnePiece);
+        for (Unit unit : advice.assembly.units()) {
+            advice.inOnePiece(unit);
+        }
         return List.copyOf(advice.sentences);
     }
 
+    private boolean renewsAll(Joint joint) {
+        for (int part : joint.joins()) {
+            if (!renewal.renews(part)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     private void inOnePiece(Unit unit) {
-        long inside = selection.open().stream()
-                .map(assembly.joints()::get)
-                .filter(joint -> unit.parts().containsAll(joint.joins())
-                        && joint.joins().stream().allMatch(renewal::renews))
-                .count();
+        int inside = 0;
+        for (int index : selection.open()) {
+            Joint joint = assembly.joints().get(index);
+            inside += unit.parts().containsAll(joint.joins()) && renewsAll(joint) ? 1 : 0;
+        }
         if (inside > 0) {
             sentences.add(unit.name() + ": comes in one piece, with " + inside + (inside == 1 ? " fixing" : " fixings")
                     + " fewer to close.");

@@ -71,8 +71,11 @@ public final class Doubts {
         if (!(PropertyClass.parse(written) instanceof Parsed.Value<PropertyClass> grade)) {
             return "class " + ((Parsed.Refused<PropertyClass>) PropertyClass.parse(written)).message() + ".";
         }
+        if (Plausibility.stands(thread, grade.value(), span, stated)) {
+            return null;
+        }
         Plausibility judged = Plausibility.of(thread, grade.value(), span, stated);
-        return judged.isPlausible() || (turned(fastener) && !isHigh(stated, judged)) ? null : judged.reason();
+        return turned(fastener) && !isHigh(stated, judged) ? null : judged.reason();
     }
 
     private static boolean turned(Fastener fastener) {

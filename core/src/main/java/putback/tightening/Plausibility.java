@@ -64,6 +64,13 @@ public record Plausibility(Verdict verdict, Torque low, Torque high, List<Torque
         return new Plausibility(verdict, low, high, fitting, reason);
     }
 
+    /** Whether {@link #of} would let the torque stand, without a word about it: nearly all do. */
+    public static boolean stands(ScrewThread thread, PropertyClass grade, FrictionSpan span, StatedTorque stated) {
+        Judge judge = new Judge(thread, grade.strength(thread), span);
+        boolean clear = judge.share(stated.torque()) >= SLACK && !judge.isTooMuch(stated.torque());
+        return clear || of(thread, grade, span, stated).isPlausible();
+    }
+
     /** Whether the torque may stand. */
     public boolean isPlausible() {
         return verdict != Verdict.WRONG;
@@ -78,6 +85,10 @@ public record Plausibility(Verdict verdict, Torque low, Torque high, List<Torque
         /** Share of the yield stress at the middle friction. */
         double share(Torque torque) {
             return Utilisation.share(thread, strength, MIDDLE, law(MIDDLE).clamp(torque, Torque.ZERO));
+        }
+
+        boolean isTooMuch(Torque torque) {
+            return torque.newtonMetres() > torqueAt(1, span.limit()).newtonMetres();
         }
 
         boolean fits(Torque torque) {

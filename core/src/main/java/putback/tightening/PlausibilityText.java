@@ -1,7 +1,6 @@
 package putback.tightening;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import putback.quantity.StatedTorque;
 import putback.quantity.Torque;
 import putback.quantity.TorqueUnit;
@@ -39,12 +38,16 @@ record PlausibilityText(String what, StatedTorque stated, Torque low, Torque hig
     }
 
     private String list() {
-        return fitting.stream()
-                .map(unit -> unit == TorqueUnit.NEWTON_METRE
-                        ? unit.word()
-                        : unit.word() + ", which is "
-                                + TorqueUnit.NEWTON_METRE.text(
-                                        stated.readAs(unit).newtonMetres()) + ",")
-                .collect(Collectors.joining(" or "));
+        StringBuilder listed = new StringBuilder();
+        for (TorqueUnit unit : fitting) {
+            listed.append(listed.isEmpty() ? "" : " or ").append(unit.word());
+            if (unit != TorqueUnit.NEWTON_METRE) {
+                double newtonMetres = stated.readAs(unit).newtonMetres();
+                listed.append(", which is ")
+                        .append(TorqueUnit.NEWTON_METRE.text(newtonMetres))
+                        .append(',');
+            }
+        }
+        return listed.toString();
     }
 }

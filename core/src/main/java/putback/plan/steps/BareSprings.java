@@ -1,5 +1,6 @@
 package putback.plan.steps;
 
+import putback.plan.access.Numbers;
 import putback.sheet.Joint;
 import putback.sheet.JointKind;
 import putback.sheet.Part;
@@ -34,12 +35,21 @@ final class BareSprings {
     }
 
     private boolean isHeld(int spring) {
-        return aids.all().stream().anyMatch(aid -> Job.isCompressor(aid.name) && aid.part.index() == spring);
+        for (AidsOn.On aid : aids.all()) {
+            if (Job.isCompressor(aid.name) && aid.part.index() == spring) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean isSlack(Part spring) {
-        return scene.letDown.stream()
-                .mapToObj(job::part)
-                .anyMatch(other -> other.side() == spring.side() || other.side() == Side.NONE);
+        for (int index : Numbers.in(scene.letDown)) {
+            Side side = job.part(index).side();
+            if (side == spring.side() || side == Side.NONE) {
+                return true;
+            }
+        }
+        return false;
     }
 }

@@ -43,8 +43,7 @@ final class BreakingLoose {
 
     private String blockers(List<Integer> indices) {
         List<Part> parts = job.parts(indices);
-        return Words.list(parts.stream().map(Words::the).toList())
-                + (parts.size() == 1 ? " is in the way and comes" : " are in the way and come");
+        return Words.the(parts) + (parts.size() == 1 ? " is in the way and comes" : " are in the way and come");
     }
 
     void onWheelsAtLast(Joint joint) {

@@ -3,6 +3,7 @@ package putback.plan.steps;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import putback.plan.access.Numbers;
 import putback.plan.access.Ties;
 import putback.sheet.Fastener;
 import putback.sheet.FollowUp;
@@ -109,15 +110,21 @@ final class Closing {
                     .aid(letting.aid())
                     .caution(cautions.support(part, letting.aid(), scene.open)));
             AidsOn.On on = aids.putOn(part, letting.aid());
-            job.opened.stream()
-                    .filter(other -> asksFor(job.joint(other), part, letting.aid()))
-                    .forEach(on.askers::set);
+            for (int other : Numbers.in(job.opened)) {
+                if (asksFor(job.joint(other), part, letting.aid())) {
+                    on.askers.set(other);
+                }
+            }
         }
     }
 
     private static boolean asksFor(Joint joint, Part part, String aid) {
-        return joint.letsGo().stream()
-                .anyMatch(asked -> asked.part() == part.index() && asked.aid().equals(aid));
+        for (Letting asked : joint.letsGo()) {
+            if (asked.part() == part.index() && asked.aid().equals(aid)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void runDown(Joint joint, Fastener back) {

@@ -43,7 +43,9 @@ final class ClosingOrder {
         }
         addAsides();
         orderJoints();
-        openedAll.forEach(this::orderHolders);
+        for (int joint : openedAll) {
+            orderHolders(joint);
+        }
         new FollowUpOrder(job, this, log).add();
     }
 

@@ -1,5 +1,6 @@
 package putback.plan.steps;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import putback.plan.access.Network;
@@ -29,7 +30,7 @@ final class LastChecks {
             log.add(Draft.of(
                             Act.CHECK,
                             "Look over, with steered wheels at both locks: "
-                                    + Words.list(lines.stream().map(Words::the).toList())
+                                    + Words.the(lines)
                                     + (lines.size() == 1 ? " is" : " are")
                                     + " clipped, untwisted and free of wheel and arm.")
                     .caution(List.of("A line that rubs fails on the road, not in the shop.")));
@@ -40,7 +41,13 @@ final class LastChecks {
 
     /** Hoses, wires and cables that were opened, or whose neighbour was moved. */
     private List<Part> touchedLines() {
-        return job.assembly.parts().stream().filter(this::isTouchedLine).toList();
+        List<Part> lines = new ArrayList<>();
+        for (Part part : job.assembly.parts()) {
+            if (isTouchedLine(part)) {
+                lines.add(part);
+            }
+        }
+        return lines;
     }
 
     private boolean isTouchedLine(Part part) {

@@ -34,7 +34,7 @@ final class OfferingUp {
         for (int part : joint.joins()) {
             if (!ties.off(part)) {
                 onCar = true;
-            } else if (pieces.stream().noneMatch(piece -> piece.get(part))) {
+            } else if (!isIn(pieces, part)) {
                 pieces.add(tiedTo(part, ties));
             }
         }
@@ -112,6 +112,17 @@ final class OfferingUp {
         }
         log.add(Draft.with(Act.OFFER_UP, part, "Bring " + Words.the(part) + " back to its place.")
                 .minutes(charges.asideBack(part.index())));
-        aids.all().stream().filter(aid -> aid.part.index() == part.index()).forEach(aid -> aid.holdsAside = false);
+        for (AidsOn.On aid : aids.all()) {
+            aid.holdsAside &= aid.part.index() != part.index();
+        }
+    }
+
+    private static boolean isIn(List<BitSet> pieces, int part) {
+        for (BitSet piece : pieces) {
+            if (piece.get(part)) {
+                return true;
+            }
+        }
+        return false;
     }
 }

@@ -1,6 +1,7 @@
 package putback.plan.steps;
 
 import java.util.BitSet;
+import putback.plan.access.Numbers;
 import putback.plan.access.Ties;
 
 /** Takes aids off once what they held is held by its own fixings again. */
@@ -37,7 +38,7 @@ final class Releasing {
         }
         BitSet unsafe = scene.unsafe();
         boolean asideOpen = scene.movedAside.get(aid.part.index())
-                && job.part(aid.part.index()).asideOpens().stream().anyMatch(unsafe::get);
+                && Numbers.anyIn(job.part(aid.part.index()).asideOpens(), unsafe);
         if (asideOpen || Job.isCompressor(aid.name)) {
             return !asideOpen;
         }
@@ -51,17 +52,25 @@ final class Releasing {
         }
         BitSet group = (BitSet) aid.pays.clone();
         group.set(aid.part.index());
-        return unsafe.stream()
-                .noneMatch(joint -> job.joint(joint).joins().stream().anyMatch(group::get));
+        for (int joint : Numbers.in(unsafe)) {
+            if (Numbers.anyIn(job.joint(joint).joins(), group)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Whether something else holds up what it hangs in one piece with. */
     private boolean isHeldByAnother(AidsOn.On aid) {
         Ties ties = scene.bearing();
-        return aids.all().stream()
-                .anyMatch(other -> other != aid
-                        && !Job.isCompressor(other.name)
-                        && ties.heldTogether(other.part.index(), aid.part.index()));
+        for (AidsOn.On other : aids.all()) {
+            if (other != aid
+                    && !Job.isCompressor(other.name)
+                    && ties.heldTogether(other.part.index(), aid.part.index())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void release(AidsOn.On aid) {

@@ -3,6 +3,7 @@ package putback.plan.steps;
 import java.util.BitSet;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import putback.plan.access.Numbers;
 import putback.plan.access.Ties;
 import putback.sheet.Joint;
 import putback.sheet.Letting;
@@ -72,9 +73,11 @@ final class Securing {
         held.set(letting.part());
         if (scene.ties().hung(letting.part())) {
             Ties after = scene.tiesWithout(joint.index());
-            scene.hangingWith(letting.part()).stream()
-                    .filter(other -> after.heldTogether(other, letting.part()))
-                    .forEach(held::set);
+            for (int other : Numbers.in(scene.hangingWith(letting.part()))) {
+                if (after.heldTogether(other, letting.part())) {
+                    held.set(other);
+                }
+            }
         }
         AidsOn.On there = aids.holding(held);
         return there != null && Job.isJack(letting.aid()) && !Job.isJack(there.name) ? null : there;
@@ -127,8 +130,11 @@ final class Securing {
 
     /** Whether another joint, not open yet, lets the same part down. */
     private boolean isAskedAgain(Letting letting) {
-        return job.opened.stream()
-                .filter(joint -> !scene.open.get(joint))
-                .anyMatch(joint -> job.joint(joint).letsGo().contains(letting));
+        for (int joint : Numbers.in(job.opened)) {
+            if (!scene.open.get(joint) && job.joint(joint).letsGo().contains(letting)) {
+                return true;
+            }
+        }
+        return false;
     }
 }

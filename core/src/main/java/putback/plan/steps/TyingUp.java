@@ -2,6 +2,7 @@ package putback.plan.steps;
 
 import java.util.BitSet;
 import java.util.List;
+import putback.plan.access.Numbers;
 import putback.plan.access.Ties;
 import putback.plan.order.Move;
 import putback.quantity.Minutes;
@@ -137,7 +138,7 @@ final class TyingUp {
     void asidesThatMovesForget() {
         for (int index : job.selection.aside()) {
             boolean named = job.moves.contains(new Move.MoveAside(index));
-            if (!named && job.part(index).asideOpens().stream().allMatch(scene.open::get)) {
+            if (!named && Numbers.allIn(job.part(index).asideOpens(), scene.open)) {
                 moveAside(job.part(index));
             }
         }

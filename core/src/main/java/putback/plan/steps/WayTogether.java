@@ -70,6 +70,9 @@ final class WayTogether {
 
     /** Only where a sheet contradicts itself beyond help: the way apart backwards. */
     private void doTheRest(TaskGraph graph, BitSet done) {
+        if (done.cardinality() == graph.size()) {
+            return;
+        }
         List<Integer> rest = new ArrayList<>();
         for (int i = done.nextClearBit(0); i < graph.size(); i = done.nextClearBit(i + 1)) {
             rest.add(i);
