@@ -21,11 +21,20 @@ public final class Doubts {
 
     private static final PropertyClass STRONGEST = PropertyClass.C12_9;
 
+    /** Between the smallest bleed nipple and the largest axle nut there is a margin on both sides. */
+    private static final double SMALLEST_HEX_MM = 3;
+
+    private static final double LARGEST_HEX_MM = 100;
+
     private Doubts() {}
 
     /** Sentences for a person, none where nothing is to be said or too little is known. */
     public static List<String> of(Fastener fastener) {
         List<String> doubts = new ArrayList<>();
+        Length hex = fastener.hex();
+        if (hex != null && (hex.millimetres() < SMALLEST_HEX_MM || hex.millimetres() > LARGEST_HEX_MM)) {
+            doubts.add("a hexagon of " + hex.acrossFlats() + " is met on no car; measure it again.");
+        }
         String written = fastener.thread();
         if (written == null) {
             return doubts;
@@ -35,8 +44,7 @@ public final class Doubts {
             return doubts;
         }
         ScrewThread thread = read.value();
-        Length hex = fastener.hex();
-        String odd = hex == null ? null : HexSizes.doubt(thread, hex);
+        String odd = hex == null || !doubts.isEmpty() ? null : HexSizes.doubt(thread, hex);
         if (odd != null) {
             doubts.add(odd);
         }

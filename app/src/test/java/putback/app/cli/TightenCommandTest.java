@@ -106,6 +106,19 @@ class TightenCommandTest {
         assertThat(Said.by("plan", sheet.toString(), "--renew", "cover").out()).contains("more than it stands");
     }
 
+    @Test
+    void aHexagonOfNoCar_isDoubtedWhateverTheThread(@TempDir Path folder) throws IOException {
+        Path sheet = folder.resolve("hex.yaml");
+        Files.writeString(sheet, """
+                sheet: hex
+                title: One bolt
+                parts: {cover: {}}
+                joints:
+                  bolt: {joins: [cover, body], kind: bolt, hex: 17000 mm}
+                """);
+        assertThat(Said.by("check", sheet.toString()).err()).contains("17000 mm is met on no car");
+    }
+
     @ParameterizedTest
     @CsvSource({"front-strut", "twist-beam", "front-brake", "demo-van"})
     void theStockSheets_raiseNoDoubt(String sheet) {
