@@ -1,0 +1,60 @@
+package putback.tightening.toolbox;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import putback.quantity.Length;
+
+/**
+ * What goes between a torque wrench and the fastener.
+ *
+ * @param sockets those of the size, on whatever drive; empty for a crowfoot adapter or a bit
+ * @param crowfoot in their place; null for none
+ */
+record Reaching(List<Owned> sockets, @Nullable Owned crowfoot) {
+    /** Null when the toolbox has nothing for it. A tool without a size (a bit) is taken to go on a wrench. */
+    static @Nullable Reaching of(Toolbox toolbox, String name) {
+        Tool tool = Tool.named(name);
+        if (tool == null) {
+            return new Reaching(List.of(), null);
+        }
+        List<Owned> sockets = new ArrayList<>();
+        for (Owned owned : toolbox.tools()) {
+            boolean socket = owned.tool().form() == ToolForm.SOCKET
+                    || owned.tool().form() == ToolForm.PASS_THROUGH
+                    || owned.tool().form() == ToolForm.HEX_KEY && tool.form() == ToolForm.HEX_KEY;
+            if (socket && tool.form() != ToolForm.FLARE_SPANNER && Substitutes.fits(owned.tool(), tool)) {
+                sockets.add(owned);
+            }
+        }
+        Owned crowfoot = toolbox.owned(ToolForm.CROWFOOT, tool.size());
+        return sockets.isEmpty() && crowfoot == null ? null : new Reaching(List.copyOf(sockets), crowfoot);
+    }
+
+    List<String> remarks(TorqueWrench wrench) {
+        Length drive = wrench.drive();
+        if (!sockets.isEmpty()) {
+            return drive == null || hasDrive(drive) ? List.of() : List.of(otherDrive(drive));
+        }
+        if (crowfoot == null) {
+            return List.of();
+        }
+        return List.of("crowfoot adapter square to the wrench, so that the setting stays; another angle changes it"
+                + " (putback setting)");
+    }
+
+    private boolean hasDrive(Length drive) {
+        for (Owned socket : sockets) {
+            if (socket.drive() == null || socket.drive().equals(drive)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private String otherDrive(Length drive) {
+        Length of = sockets.get(0).drive();
+        return "the " + sockets.get(0).tool().text() + " has a drive of " + (of == null ? "" : of.acrossFlats())
+                + ", the wrench " + drive.acrossFlats() + ": a drive adapter goes between, which changes nothing";
+    }
+}
