@@ -92,6 +92,37 @@ final class Keys {
     static final Set<String> MINUTES = keys("open", "close", "spread");
     static final Set<String> BREAKS = keys("chance", "price");
 
+    /** What a file of the garage's tools may have; the published schema is for sheets alone. */
+    static final Set<String> TOOLBOX = keys(
+            "toolbox",
+            "title",
+            "calibrate",
+            "sockets",
+            "pass-through-sockets",
+            "spanners",
+            "flare-spanners",
+            "crowfoot-adapters",
+            "hex-keys",
+            "bits",
+            "other",
+            "aids",
+            "wrenches");
+
+    static final Set<String> CALIBRATE = keys("months", "operations");
+    static final Set<String> AID = keys("count", "rating", "note");
+    static final Set<String> WRENCH = keys(
+            "name",
+            "range",
+            "step",
+            "deviation",
+            "drive",
+            "length",
+            "left-hand",
+            "angle",
+            "calibrated",
+            "operations",
+            "dropped");
+
     /** The maps under the top of a sheet whose keys are ids. */
     static final Set<String> SECTIONS = keys("parts", "joints", "units", "follow-ups", "resorts");
 
