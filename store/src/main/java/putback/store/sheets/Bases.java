@@ -65,7 +65,7 @@ final class Bases {
         if (plain != null) {
             return plain;
         }
-        String printable = SourceText.printable(text, name, faults);
+        String printable = SourceText.printable(text, name, Form.SHEET, faults);
         return printable == null ? null : Composer.compose(name, printable, faults);
     }
 

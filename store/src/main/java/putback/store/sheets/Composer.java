@@ -30,6 +30,7 @@ final class Composer {
     static final int MOST_NODES = 20_000;
 
     private final String file;
+    private final Form form;
     private final Faults faults;
     private final Iterator<Event> events;
     private final Map<Anchor, Anchored> anchors = new HashMap<>();
@@ -48,8 +49,9 @@ final class Composer {
         }
     }
 
-    private Composer(String file, String text, Faults faults) {
+    private Composer(String file, String text, Form form, Faults faults) {
         this.file = file;
+        this.form = form;
         this.faults = faults;
         LoadSettings settings = LoadSettings.builder()
                 .setLabel(file)
@@ -58,10 +60,15 @@ final class Composer {
         this.events = new Parse(settings).parseString(text).iterator();
     }
 
-    /** The map at the top of a document; null, with the fault told, when there is none. */
+    /** The map at the top of a sheet; null, with the fault told, when there is none. */
     static Node.@Nullable Entries compose(String file, String text, Faults faults) {
+        return compose(file, text, Form.SHEET, faults);
+    }
+
+    /** The map at the top of a document of some form; null, with the fault told, when there is none. */
+    static Node.@Nullable Entries compose(String file, String text, Form form, Faults faults) {
         try {
-            return new Composer(file, text, faults).document();
+            return new Composer(file, text, form, faults).document();
         } catch (Beyond beyond) {
             faults.add(beyond.place, String.valueOf(beyond.getMessage()));
         } catch (MarkedYamlEngineException bad) {
@@ -79,14 +86,14 @@ final class Composer {
         events.next();
         Event start = events.next();
         if (start.getEventId() == Event.ID.StreamEnd) {
-            faults.add(Place.startOf(file), "the sheet is empty; it needs sheet, title, parts and joints");
+            faults.add(Place.startOf(file), empty());
             return null;
         }
         Node top = node(events.next(), 1);
         events.next();
         Event after = events.next();
         if (after.getEventId() != Event.ID.StreamEnd) {
-            faults.add(place(after), "a second document begins here; a file holds one sheet");
+            faults.add(place(after), "a second document begins here; a file holds one " + form.thing());
             return null;
         }
         if (top instanceof Node.Entries entries) {
@@ -95,15 +102,21 @@ final class Composer {
         faults.add(
                 top.place(),
                 Node.isNothing(top)
-                        ? "the sheet is empty; it needs sheet, title, parts and joints"
-                        : "a sheet is a map with keys such as sheet, title, parts and joints; this is " + top.phrase());
+                        ? empty()
+                        : "a " + form.thing() + " is a map with keys such as " + form.needs() + "; this is "
+                                + top.phrase());
         return null;
+    }
+
+    private String empty() {
+        return "the " + form.thing() + " is empty; it needs " + form.needs();
     }
 
     private Node node(Event event, int depth) {
         count(event, 1);
         if (depth > DEEPEST) {
-            throw new Beyond(place(event), "nested deeper than " + DEEPEST + " levels, which no sheet needs");
+            throw new Beyond(
+                    place(event), "nested deeper than " + DEEPEST + " levels, which no " + form.thing() + " needs");
         }
         if (event instanceof AliasEvent alias) {
             return aliased(alias);
@@ -123,7 +136,8 @@ final class Composer {
         Optional<String> tag = event instanceof ScalarEvent scalar
                 ? scalar.getTag()
                 : event instanceof CollectionStartEvent start ? start.getTag() : Optional.empty();
-        tag.ifPresent(name -> faults.add(place(event), "tags such as " + name + " are not used in a sheet; remove it"));
+        tag.ifPresent(name -> faults.add(
+                place(event), "tags such as " + name + " are not used in a " + form.thing() + "; remove it"));
     }
 
     private Node aliased(AliasEvent event) {
@@ -170,11 +184,11 @@ final class Composer {
 
     private void count(Event event, int more) {
         nodes = Math.addExact(nodes, more);
-        if (nodes > MOST_NODES) {
+        if (nodes > form.mostNodes()) {
             throw new Beyond(
                     place(event),
-                    "more than " + MOST_NODES
-                            + " values, aliases counted with all they stand for, which no sheet needs");
+                    "more than " + form.mostNodes() + " values, aliases counted with all they stand for, which no "
+                            + form.thing() + " needs");
         }
     }
 

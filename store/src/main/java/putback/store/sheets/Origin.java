@@ -43,7 +43,7 @@ sealed interface Origin {
 
         @Override
         public @Nullable String text(Faults faults) {
-            return SourceText.ofFile(path, name(), faults);
+            return SourceText.ofFile(path, name(), Form.SHEET, faults);
         }
 
         /** A file in the same folder, by its name or by its id; else a stock sheet. A sheet is never its own base. */
@@ -89,7 +89,7 @@ sealed interface Origin {
         @Override
         public @Nullable String text(Faults faults) {
             try (InputStream stream = Stock.open(id)) {
-                return SourceText.decoded(stream.readNBytes(SourceText.MOST_BYTES + 1), name(), faults);
+                return SourceText.decoded(stream.readNBytes(SourceText.MOST_BYTES + 1), name(), Form.SHEET, faults);
             } catch (IOException broken) {
                 faults.add(Place.startOf(name()), "the stock sheet cannot be read; the program file may be damaged");
                 return null;

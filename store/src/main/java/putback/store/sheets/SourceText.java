@@ -23,34 +23,36 @@ final class SourceText {
     private SourceText() {}
 
     /** Null, with the fault told, when there is no such text. */
-    static @Nullable String ofFile(Path file, String name, Faults faults) {
+    static @Nullable String ofFile(Path file, String name, Form form, Faults faults) {
         Place start = Place.startOf(name);
         if (!file.toFile().isFile()) {
             faults.add(
                     start,
                     Files.isDirectory(file)
-                            ? "this is a folder; name a sheet in it, such as " + file.resolve("sheet.yaml")
+                            ? "this is a folder; name a " + form.thing() + " in it, such as "
+                                    + file.resolve("sheet.yaml")
                             : Files.exists(file)
-                                    ? "this is not an ordinary file; save the sheet to a file first"
-                                    : "there is no such file; give the path of a sheet or the id of a stock sheet");
+                                    ? "this is not an ordinary file; save the " + form.thing() + " to a file first"
+                                    : "there is no such file; give the path of a " + form.thing() + form.otherwise());
             return null;
         }
         try (InputStream stream = new FileInputStream(file.toFile())) {
-            return decoded(stream.readNBytes(MOST_BYTES + 1), name, faults);
+            return decoded(stream.readNBytes(MOST_BYTES + 1), name, form, faults);
         } catch (IOException unreadable) {
             faults.add(start, "the file cannot be read; check that it may be read by you");
             return null;
         }
     }
 
-    static @Nullable String decoded(byte[] bytes, String name, Faults faults) {
+    static @Nullable String decoded(byte[] bytes, String name, Form form, Faults faults) {
         String text = new String(bytes, StandardCharsets.UTF_8);
         String wrong = bytes.length > MOST_BYTES
-                ? "the file is larger than 1 MiB, which no sheet is; check that it is the right file"
+                ? "the file is larger than 1 MiB, which no " + form.thing() + " is; check that it is the right file"
                 : isMark(bytes, 0xFE, 0xFF) || isMark(bytes, 0xFF, 0xFE)
                         ? "the file is UTF-16; save it as UTF-8"
                         : text.indexOf('\0') >= 0
-                                ? "the file is not text (it has a zero byte); a sheet is a YAML text file in UTF-8"
+                                ? "the file is not text (it has a zero byte); a " + form.thing()
+                                        + " is a YAML text file in UTF-8"
                                 : "";
         if (!wrong.isEmpty()) {
             faults.add(Place.startOf(name), wrong);
@@ -85,14 +87,14 @@ final class SourceText {
     }
 
     /** The text itself where every character may stand in YAML, JSON's tabs made spaces; else null, with the fault told. */
-    static @Nullable String printable(String text, String name, Faults faults) {
+    static @Nullable String printable(String text, String name, Form form, Faults faults) {
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
             boolean control = (c < ' ' && c != '\n' && c != '\r' && c != '\t') || (c >= 0x7F && c < 0xA0 && c != 0x85);
             if (control || c >= 0xFFFE) {
                 faults.add(
                         placeAt(name, text, i),
-                        "a control character (U+" + hex(c) + ") has no place in a sheet; remove it");
+                        "a control character (U+" + hex(c) + ") has no place in a " + form.thing() + "; remove it");
                 return null;
             }
         }

@@ -115,8 +115,8 @@ class SheetRandomTest {
 
     private static Read read(byte[] bytes) {
         Faults faults = new Faults();
-        String decoded = SourceText.decoded(bytes, "sheet.yaml", faults);
-        String text = decoded == null ? null : SourceText.printable(decoded, "sheet.yaml", faults);
+        String decoded = SourceText.decoded(bytes, "sheet.yaml", Form.SHEET, faults);
+        String text = decoded == null ? null : SourceText.printable(decoded, "sheet.yaml", Form.SHEET, faults);
         Node.Entries top = text == null ? null : Composer.compose("sheet.yaml", text, faults);
         if (top == null) {
             return new Read.Faulty(faults.sorted());

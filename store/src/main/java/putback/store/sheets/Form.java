@@ -1,0 +1,15 @@
+package putback.store.sheets;
+
+/**
+ * What a file is meant to be, for messages and limits.
+ *
+ * @param thing what a user calls it
+ * @param needs the keys at its top
+ * @param otherwise what could be named in place of a file that is not there
+ * @param mostNodes values it may have, aliases counted with all they stand for
+ */
+record Form(String thing, String needs, String otherwise, int mostNodes) {
+    static final Form SHEET =
+            new Form("sheet", "sheet, title, parts and joints", " or the id of a stock sheet", Composer.MOST_NODES);
+    static final Form RESORTS = new Form("list of resorts", "rate and resorts", "", 10 * Composer.MOST_NODES);
+}
