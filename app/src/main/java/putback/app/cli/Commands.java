@@ -9,7 +9,8 @@ import org.jspecify.annotations.Nullable;
 /** All commands. Only the one that is called is loaded: each start pays for every class it touches. */
 public final class Commands {
     /** In the order of the help. */
-    private static final List<String> NAMES = List.of("plan", "check", "tighten", "setting", "proof", "demo", "serve");
+    private static final List<String> NAMES =
+            List.of("plan", "check", "tighten", "setting", "resorts", "proof", "demo", "serve");
 
     private Commands() {}
 
@@ -19,6 +20,7 @@ public final class Commands {
             case "check" -> new CheckCommand();
             case "tighten" -> new TightenCommand();
             case "setting" -> new SettingCommand();
+            case "resorts" -> new ResortsCommand();
             case "proof" -> new ProofCommand();
             case "demo" -> new DemoCommand();
             case "serve" -> new ServeCommand();

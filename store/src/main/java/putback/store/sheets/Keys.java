@@ -122,6 +122,10 @@ final class Keys {
             "calibrated",
             "operations",
             "dropped");
+    /** What a file of resorts for one fastener may have; the published schema is for sheets alone. */
+    static final Set<String> RESORTS_FILE = keys("rate", "refuses", "near", "resorts");
+
+    static final Set<String> ATTEMPT = keys(RESORT, "hazards");
 
     /** The maps under the top of a sheet whose keys are ids. */
     static final Set<String> SECTIONS = keys("parts", "joints", "units", "follow-ups", "resorts");

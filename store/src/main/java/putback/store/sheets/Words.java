@@ -31,7 +31,7 @@ final class Words {
     private Words() {}
 
     @SafeVarargs
-    private static <E extends Worded> Map<String, E> words(E... meanings) {
+    static <E extends Worded> Map<String, E> words(E... meanings) {
         Map<String, E> words = new LinkedHashMap<>();
         for (E meaning : meanings) {
             words.put(meaning.word(), meaning);
