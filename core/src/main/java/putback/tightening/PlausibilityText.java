@@ -43,9 +43,9 @@ record PlausibilityText(String what, StatedTorque stated, Torque low, Torque hig
             listed.append(listed.isEmpty() ? "" : " or ").append(unit.word());
             if (unit != TorqueUnit.NEWTON_METRE) {
                 double newtonMetres = stated.readAs(unit).newtonMetres();
-                listed.append(", which is ")
+                listed.append(" (")
                         .append(TorqueUnit.NEWTON_METRE.text(newtonMetres))
-                        .append(',');
+                        .append(')');
             }
         }
         return listed.toString();

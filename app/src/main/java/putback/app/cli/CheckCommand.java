@@ -23,9 +23,8 @@ final class CheckCommand implements Command {
     public String more() {
         return """
                 SHEET is a file or the id of a stock sheet. Each fault has its line: FILE:LINE:COLUMN: what is wrong.
-                A
-                torque, thread or hexagon that can hardly be right is told as doubtful; that is no fault. Exit code 0 when
-                there is no fault, 2 when there are some.
+                A torque, thread or hexagon that can hardly be right is told as doubtful; that is no fault.
+                Exit code 0 when there is no fault, 2 when there are some.
                 """;
     }
 

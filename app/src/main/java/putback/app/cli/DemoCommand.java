@@ -1,11 +1,17 @@
 package putback.app.cli;
 
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.List;
+import putback.app.web.Garage;
+import putback.tightening.toolbox.Toolbox;
 
 /** The demonstration: an invented van, its plan and its page. */
 final class DemoCommand implements Command {
     private static final String SHEET = "demo-van";
     private static final String RENEW = "spring,damper,pads";
+    private static final String DAY = "2026-11-02";
     private static final String PAGE = "/plan?sheet=demo-van&renew=spring&renew=damper&renew=pads&side=both";
 
     @Override
@@ -21,18 +27,22 @@ final class DemoCommand implements Command {
     public String more() {
         return """
                 An invented van failed its yearly inspection: one rear spring broken, both rear dampers leaking, the rear
-                pads nearly due. The same as: putback plan demo-van --renew spring,damper,pads
+                pads nearly due. The same as:
+                putback plan demo-van --renew spring,damper,pads --toolbox demo --on 2026-11-02
                 """;
     }
 
     @Override
     public int run(Arguments arguments, Terminal terminal) throws UsageFault {
         int port = Serving.port("demo", arguments);
-        int planned = Commands.run(List.of("plan", SHEET, "--renew", RENEW), terminal);
+        int planned =
+                Commands.run(List.of("plan", SHEET, "--renew", RENEW, "--toolbox", "demo", "--on", DAY), terminal);
         if (planned != Exit.DONE || arguments.has("--print")) {
             return planned;
         }
         terminal.out().println();
-        return Serving.on(port, PAGE, terminal);
+        Toolbox toolbox = ToolboxFile.open("demo", terminal);
+        Instant noon = Instant.parse(DAY + "T12:00:00Z");
+        return Serving.on(port, new Garage(toolbox, Clock.fixed(noon, ZoneOffset.UTC)), PAGE, terminal);
     }
 }

@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import putback.app.json.PlanJson;
@@ -17,7 +18,9 @@ import putback.plan.Plan;
 import putback.plan.Planned;
 import putback.plan.Planner;
 import putback.plan.selection.Wanted;
+import putback.plan.tools.Tray;
 import putback.store.sheets.Read;
+import putback.tightening.toolbox.Toolbox;
 
 /** The round trip to a part and back. */
 final class PlanCommand implements Command {
@@ -36,6 +39,8 @@ final class PlanCommand implements Command {
                         Renewing.SIDE,
                         Option.value("--rust", "0..4", "how rusty it is, from clean to wasted"),
                         Option.value("--hands", "N", "how many people work on it, 1 to 9"),
+                        ToolboxFile.TOOLBOX,
+                        ToolboxFile.ON,
                         Option.value("--why", "STEP", "why this step is there; 58-59 for several"),
                         Option.flag("--json", "for other programs"),
                         Option.value("--pdf", "FILE", "on paper; not there yet"),
@@ -60,6 +65,16 @@ final class PlanCommand implements Command {
         if (arguments.has("--pdf")) {
             throw new UsageFault("putback plan: --pdf is not there yet; --svg FILE draws the ladder to print");
         }
+        if (arguments.has("--on") && !arguments.has("--toolbox")) {
+            throw Renewing.fault(NAME, "--on goes with --toolbox FILE");
+        }
+        LocalDate on = arguments.has("--toolbox") ? ToolboxFile.on(NAME, arguments) : null;
+        Toolbox toolbox = on == null
+                ? null
+                : ToolboxFile.open(arguments.value("--toolbox").orElse(""), terminal);
+        if (on != null && toolbox == null) {
+            return Exit.BAD_INPUT;
+        }
         Read.Sheet sheet = SheetFile.open(arguments.operands().get(0), terminal);
         Wanted wanted = sheet == null ? null : renewing.on(sheet.assembly(), sheet.name(), terminal);
         if (sheet == null || wanted == null) {
@@ -74,12 +89,15 @@ final class PlanCommand implements Command {
             terminal.say("putback: rust and further hands are not reckoned yet: the minutes are for clean fasteners"
                     + " and one pair of hands");
         }
-        return show(((Planned.Sound) planned).plan(), why, arguments, terminal);
+        Plan plan = ((Planned.Sound) planned).plan();
+        Tray tray = toolbox == null || on == null ? null : Tray.of(plan, toolbox, on);
+        return show(plan, tray, why, arguments, terminal);
     }
 
-    private static int show(Plan plan, @Nullable StepRange why, Arguments arguments, Terminal terminal) {
+    private static int show(
+            Plan plan, @Nullable Tray tray, @Nullable StepRange why, Arguments arguments, Terminal terminal) {
         if (arguments.has("--json")) {
-            terminal.out().println(PlanJson.of(plan));
+            terminal.out().println(PlanJson.of(plan, tray));
             return Exit.DONE;
         }
         if (arguments.has("--svg")) {
@@ -96,7 +114,7 @@ final class PlanCommand implements Command {
         }
         Screen screen = Screen.here();
         if (why == null) {
-            terminal.out().print(PlanText.of(plan, screen));
+            terminal.out().print(PlanText.of(plan, tray, screen));
             return Exit.DONE;
         }
         for (int step = why.first(); step <= why.last(); step++) {

@@ -4,6 +4,7 @@ import java.util.List;
 import putback.app.json.RowJson;
 import putback.app.text.RowText;
 import putback.labour.seized.Row;
+import putback.quantity.Parsed;
 import putback.store.sheets.Fault;
 import putback.store.sheets.ResortsRead;
 import putback.store.sheets.ResortsReader;
@@ -51,7 +52,11 @@ final class ResortsCommand implements Command {
             return Exit.BAD_INPUT;
         }
         ResortsRead.Sound sound = (ResortsRead.Sound) read;
-        Row row = new Given(NAME, arguments).answer(sound.seized().answer());
+        Parsed<Row> answered = sound.seized().answer();
+        if (!(answered instanceof Parsed.Value<Row> value)) {
+            throw Renewing.fault(NAME, answered.refusal());
+        }
+        Row row = value.value();
         terminal.out()
                 .print(
                         arguments.has("--json")

@@ -1,6 +1,10 @@
 package putback.app.cli;
 
+import java.time.Clock;
+import java.time.ZoneId;
 import java.util.List;
+import putback.app.web.Garage;
+import putback.tightening.toolbox.Toolbox;
 
 /** Serves the pages on this machine. */
 final class ServeCommand implements Command {
@@ -9,7 +13,10 @@ final class ServeCommand implements Command {
     @Override
     public Usage usage() {
         return new Usage(
-                "serve", "Shows the sheets and their plans as pages on this machine.", List.of(), List.of(PORT));
+                "serve",
+                "Shows the sheets and their plans as pages on this machine.",
+                List.of(),
+                List.of(ToolboxFile.TOOLBOX, PORT));
     }
 
     @Override
@@ -21,6 +28,13 @@ final class ServeCommand implements Command {
 
     @Override
     public int run(Arguments arguments, Terminal terminal) throws UsageFault {
-        return Serving.on(Serving.port("serve", arguments), "/", terminal);
+        int port = Serving.port("serve", arguments);
+        if (!arguments.has("--toolbox")) {
+            return Serving.on(port, Garage.UNKNOWN, "/", terminal);
+        }
+        Toolbox toolbox = ToolboxFile.open(arguments.value("--toolbox").orElse(""), terminal);
+        return toolbox == null
+                ? Exit.BAD_INPUT
+                : Serving.on(port, new Garage(toolbox, Clock.system(ZoneId.systemDefault())), "/", terminal);
     }
 }

@@ -2,6 +2,7 @@ package putback.app.cli;
 
 import io.javalin.util.JavalinBindException;
 import java.util.concurrent.CountDownLatch;
+import putback.app.web.Garage;
 import putback.app.web.Server;
 
 /** Starts the server and stays until the program is ended. */
@@ -24,8 +25,8 @@ final class Serving {
         throw Renewing.fault(command, "--port is 0 to " + HIGHEST + ", not \"" + given + "\"");
     }
 
-    static int on(int port, String path, Terminal terminal) {
-        try (Server server = Server.start(port)) {
+    static int on(int port, Garage garage, String path, Terminal terminal) {
+        try (Server server = Server.start(port, garage)) {
             terminal.out()
                     .println("Putback serves " + server.address() + path + " on this machine only. Ctrl-C ends it.");
             terminal.out().flush();

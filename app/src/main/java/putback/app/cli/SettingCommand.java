@@ -1,19 +1,15 @@
 package putback.app.cli;
 
 import java.util.List;
-import org.jspecify.annotations.Nullable;
+import putback.app.asking.SettingQuestion;
+import putback.app.asking.Unclear;
 import putback.app.json.JsonWriter;
-import putback.quantity.Angle;
-import putback.quantity.Length;
 import putback.quantity.Torque;
-import putback.tightening.Adapter;
-import putback.tightening.Graduation;
 import putback.tightening.ReadingWindow;
 
 /** What a torque wrench is set to with an adapter on it, and back. */
 final class SettingCommand implements Command {
     private static final String NAME = "setting";
-    private static final double MOST_DEVIATION = 20;
 
     @Override
     public Usage usage() {
@@ -43,85 +39,31 @@ final class SettingCommand implements Command {
 
     @Override
     public int run(Arguments arguments, Terminal terminal) throws UsageFault {
-        Given given = new Given(NAME, arguments);
-        Torque wanted = given.read("--torque", Torque::parse);
-        Torque reading = given.read("--reading", Torque::parse);
-        if ((wanted == null) == (reading == null)) {
-            throw Renewing.fault(NAME, "give --torque for a setting, or --reading for the way back");
+        try {
+            SettingQuestion.Answer answer = SettingQuestion.answer(Typed.in(arguments));
+            terminal.out().print(arguments.has("--json") ? json(answer) : text(answer));
+        } catch (Unclear unclear) {
+            throw Renewing.fault(NAME, unclear.said());
         }
-        Adapter adapter = adapter(given);
-        Torque from = positive(wanted == null ? "--reading" : "--torque", wanted == null ? reading : wanted);
-        Torque setting = wanted == null ? from : onMark(given, adapter, from);
-        Torque atFastener = adapter.atFastener(setting);
-        ReadingWindow window = wanted == null ? null : window(given, adapter, wanted);
-        terminal.out()
-                .print(
-                        arguments.has("--json")
-                                ? json(setting, atFastener, adapter, window)
-                                : text(setting, atFastener, adapter, window));
         return Exit.DONE;
     }
 
-    private static Adapter adapter(Given given) throws UsageFault {
-        Length wrench = given.read("--wrench", Length::parse);
-        Length adapter = given.read("--adapter", Length::parse);
-        Angle angle = given.read("--at", Angle::parse);
-        if (wrench == null) {
-            if (adapter == null) {
-                return Adapter.NONE;
-            }
-            throw Renewing.fault(
-                    NAME, "--wrench is missing, such as --wrench 400mm; without it no adapter can be reckoned");
-        }
-        return given.answer(
-                Adapter.of(wrench, adapter == null ? new Length(0) : adapter, angle == null ? new Angle(0) : angle));
-    }
-
-    private static Torque onMark(Given given, Adapter adapter, Torque wanted) throws UsageFault {
-        Torque exact = adapter.setting(wanted);
-        Torque step = given.read("--step", Torque::parse);
-        Torque limit = given.read("--limit", Torque::parse);
-        if (limit != null && limit.newtonMetres() < wanted.newtonMetres()) {
-            throw Renewing.fault(NAME, "--limit: " + limit.text() + " is below the wanted " + wanted.text());
-        }
-        if (step == null) {
-            return exact;
-        }
-        Torque most = limit == null ? ReadingWindow.usualMost(wanted) : limit;
-        return given.answer(Graduation.nearest(exact, positive("--step", step), adapter.setting(most)));
-    }
-
-    private static Torque positive(String option, @Nullable Torque torque) throws UsageFault {
-        if (torque == null || !(torque.newtonMetres() > 0)) {
-            throw Renewing.fault(
-                    NAME, option + ": " + (torque == null ? "it" : torque.text()) + " has to be more than zero");
-        }
-        return torque;
-    }
-
-    private static @Nullable ReadingWindow window(Given given, Adapter adapter, Torque wanted) throws UsageFault {
-        Double percent = given.read(
-                "--deviation", text -> Given.number(text, 0, MOST_DEVIATION, "a deviation in percent, above 0 to 20"));
-        if (percent == null) {
-            return null;
-        }
-        Torque limit = given.read("--limit", Torque::parse);
-        Torque most = limit == null ? ReadingWindow.usualMost(wanted) : limit;
-        return given.answer(ReadingWindow.of(ReadingWindow.usualLeast(wanted), most, adapter, percent / 100));
-    }
-
-    private static String text(Torque setting, Torque atFastener, Adapter adapter, @Nullable ReadingWindow window) {
-        return "Set the wrench to " + setting.text() + ": the fastener gets " + atFastener.text() + " (factor "
-                + Torque.figure(adapter.factor()) + ").\n"
+    private static String text(SettingQuestion.Answer answer) {
+        ReadingWindow window = answer.window();
+        return "Set the wrench to " + answer.setting().text() + ": the fastener gets "
+                + answer.atFastener().text() + " (factor "
+                + Torque.figure(answer.adapter().factor()) + ").\n"
                 + (window == null ? "" : "A reading of " + window.text() + " is surely right.\n");
     }
 
-    private static String json(Torque setting, Torque atFastener, Adapter adapter, @Nullable ReadingWindow window) {
+    private static String json(SettingQuestion.Answer answer) {
         JsonWriter json = new JsonWriter(200);
-        json.beginObject().key("settingNm").number(setting.newtonMetres());
-        json.key("settingLbfFt").number(setting.poundFeet()).key("factor").number(adapter.factor());
-        json.key("atFastenerNm").number(atFastener.newtonMetres());
-        json.key("atFastenerLbfFt").number(atFastener.poundFeet());
+        json.beginObject().key("settingNm").number(answer.setting().newtonMetres());
+        json.key("settingLbfFt").number(answer.setting().poundFeet());
+        json.key("factor").number(answer.adapter().factor());
+        json.key("atFastenerNm").number(answer.atFastener().newtonMetres());
+        json.key("atFastenerLbfFt").number(answer.atFastener().poundFeet());
+        ReadingWindow window = answer.window();
         if (window != null) {
             json.key("readingNm").beginArray().number(window.low().newtonMetres());
             json.number(window.high().newtonMetres()).endArray();

@@ -1,28 +1,16 @@
 package putback.app.cli;
 
 import java.util.List;
-import org.jspecify.annotations.Nullable;
+import putback.app.asking.FastenerQuestion;
+import putback.app.asking.Given;
+import putback.app.asking.Unclear;
 import putback.app.json.TightnessJson;
 import putback.app.text.TightnessText;
-import putback.quantity.Angle;
-import putback.quantity.Force;
-import putback.quantity.Length;
-import putback.quantity.Parsed;
-import putback.quantity.SpringRate;
-import putback.quantity.StatedTorque;
-import putback.quantity.Torque;
-import putback.tightening.Asked;
-import putback.tightening.BearingFace;
-import putback.tightening.Friction;
-import putback.tightening.PropertyClass;
-import putback.tightening.ScrewThread;
 import putback.tightening.Tightness;
 
 /** Torque against clamp load of one fastener, and whether the torque can be right. */
 final class TightenCommand implements Command {
     private static final String NAME = "tighten";
-    private static final double MOST_USE = 1.2;
-    private static final double MOST_FACTOR = 1;
 
     @Override
     public Usage usage() {
@@ -58,99 +46,12 @@ final class TightenCommand implements Command {
 
     @Override
     public int run(Arguments arguments, Terminal terminal) throws UsageFault {
-        Given given = new Given(NAME, arguments);
-        Tightness answer = given.answer(Tightness.of(asked(given)));
-        terminal.out().print(arguments.has("--json") ? TightnessJson.of(answer) + "\n" : TightnessText.of(answer));
-        return Exit.DONE;
-    }
-
-    private static Asked asked(Given given) throws UsageFault {
-        ScrewThread thread = given.need("--thread", "M12x1.25", ScrewThread::parse);
-        PropertyClass grade = given.need("--class", "10.9", PropertyClass::parse);
-        Length bearing = given.read("--bearing", Length::parse);
-        if (bearing != null && !(bearing.millimetres() > 0 && bearing.millimetres() < 10 * thread.diameterMm())) {
-            throw Renewing.fault(
-                    NAME,
-                    "--bearing: " + bearing.text() + " is no diameter under the head of " + thread.designation()
-                            + "; leave it out for the usual hexagon head");
+        try {
+            Tightness answer = Given.answer(Tightness.of(FastenerQuestion.read(Typed.in(arguments))));
+            terminal.out().print(arguments.has("--json") ? TightnessJson.of(answer) + "\n" : TightnessText.of(answer));
+            return Exit.DONE;
+        } catch (Unclear unclear) {
+            throw Renewing.fault(NAME, unclear.said());
         }
-        Torque prevailing = given.read("--prevailing", Torque::parse);
-        if (prevailing != null && prevailing.newtonMetres() < 0) {
-            throw Renewing.fault(
-                    NAME,
-                    "--prevailing: " + prevailing.text() + " is below zero; a locking nut takes some"
-                            + " torque to turn, never less than none");
-        }
-        Length hex = given.read("--hex", Length::parse);
-        if (hex != null && hex.millimetres() <= 0) {
-            throw Renewing.fault(NAME, "--hex: " + hex.text() + " is no size across flats");
-        }
-        return new Asked(
-                thread,
-                grade,
-                goal(given),
-                friction(given),
-                given.read("--nut-factor", text -> Given.number(text, 0, MOST_FACTOR, "a nut factor, above 0 to 1")),
-                bearing == null ? BearingFace.usual(thread) : BearingFace.given(bearing),
-                prevailing == null ? Torque.ZERO : prevailing,
-                hex,
-                given.read("--angle", TightenCommand::angle),
-                given.read("--stiffness", TightenCommand::stiffness));
-    }
-
-    private static Asked.Goal goal(Given given) throws UsageFault {
-        StatedTorque torque = given.read("--torque", StatedTorque::parse);
-        Force clamp = given.read("--clamp", Force::parse);
-        Double use = given.read("--use", text -> Given.number(text, 0, MOST_USE, "a share, above 0 to 1.2"));
-        int count = (torque == null ? 0 : 1) + (clamp == null ? 0 : 1) + (use == null ? 0 : 1);
-        if (count != 1) {
-            throw Renewing.fault(NAME, "give one of --torque, --clamp and --use" + (count == 0 ? "" : ", not several"));
-        }
-        if (torque != null) {
-            positive("--torque", torque.torque().newtonMetres(), torque.torque().text());
-            return new Asked.Goal.ByTorque(torque);
-        }
-        if (clamp != null) {
-            positive("--clamp", clamp.newtons(), clamp.text());
-            return new Asked.Goal.ByClamp(clamp);
-        }
-        return new Asked.Goal.ByUse(use == null ? 0 : use);
-    }
-
-    private static void positive(String option, double value, String text) throws UsageFault {
-        if (!(value > 0)) {
-            throw Renewing.fault(NAME, option + ": " + text + " tightens nothing; it has to be more than zero");
-        }
-    }
-
-    private static Friction friction(Given given) throws UsageFault {
-        Double both = given.read("--friction", TightenCommand::coefficient);
-        Double thread = given.read("--friction-thread", TightenCommand::coefficient);
-        Double head = given.read("--friction-head", TightenCommand::coefficient);
-        double otherwise = both == null ? Friction.USUAL.thread() : both;
-        return new Friction(or(thread, otherwise), or(head, otherwise));
-    }
-
-    private static double or(@Nullable Double given, double otherwise) {
-        return given == null ? otherwise : given;
-    }
-
-    private static Parsed<Double> coefficient(String text) {
-        return Given.number(text, 0, 1, "a coefficient of friction; it is above 0 and at most 1, such as 0.12");
-    }
-
-    private static Parsed<Angle> angle(String text) {
-        Parsed<Angle> read = Angle.parse(text);
-        return read instanceof Parsed.Value<Angle> value
-                        && !(value.value().degrees() > 0 && value.value().degrees() <= 360)
-                ? new Parsed.Refused<>("\"" + text + "\" is not an angle above 0 to one turn")
-                : read;
-    }
-
-    private static Parsed<Double> stiffness(String text) {
-        Parsed<Double> read = SpringRate.parse(text).map(SpringRate::newtonsPerMillimetre);
-        return read instanceof Parsed.Value<Double> value && !(value.value() > 0)
-                ? new Parsed.Refused<>("\"" + text + "\" is no stiffness; it has to be more than zero")
-                : read;
     }
 }

@@ -10,6 +10,8 @@ import putback.plan.ToolUse;
 import putback.plan.selection.Selection;
 import putback.plan.steps.Act;
 import putback.plan.steps.Step;
+import putback.plan.tools.Limits;
+import putback.plan.tools.Tray;
 import putback.sheet.Assembly;
 import putback.sheet.Fastener;
 import putback.sheet.FollowUp;
@@ -25,16 +27,22 @@ public final class PlanJson {
     private final Plan plan;
     private final Assembly assembly;
     private final JsonWriter json;
+    private final @Nullable Tray tray;
 
-    private PlanJson(Plan plan) {
+    private PlanJson(Plan plan, @Nullable Tray tray) {
+        this.tray = tray;
         this.plan = plan;
         this.assembly = plan.assembly();
         this.json = new JsonWriter(HEAD + STEP * plan.steps().size());
     }
 
-    /** The object, without a line end. */
-    public static String of(Plan plan) {
-        return new PlanJson(plan).write();
+    /**
+     * The object, without a line end.
+     *
+     * @param tray what the toolbox has for it; null where no toolbox is known
+     */
+    public static String of(Plan plan, @Nullable Tray tray) {
+        return new PlanJson(plan, tray).write();
     }
 
     private String write() {
@@ -110,6 +118,8 @@ public final class PlanJson {
         json.key("minutes").value(step.minutes().decimal());
         json.key("setup").value(step.setup().decimal());
         tightening(step.act() == Act.TIGHTEN ? step.fastener() : null);
+        TrayJson.step(
+                json, Limits.of(step), tray == null ? null : tray.wrenches().get(step.number()));
         json.key("stages").strings(step.stages());
         json.key("why").strings(step.why());
         json.key("cautions").strings(step.cautions());
@@ -129,6 +139,7 @@ public final class PlanJson {
         json.key("torqueNm").number(torque);
         json.key("angleDeg").number(angle);
         json.key("torqueSource").value(fastener == null || torque == null ? null : fastener.source());
+        json.key("fasteners").value(fastener == null ? null : fastener.singleUse() ? "new" : "re-used");
         json.key("condition")
                 .value(
                         fastener == null || torque == null
@@ -138,14 +149,22 @@ public final class PlanJson {
 
     private void tools() {
         json.key("tools").beginArray();
-        for (ToolUse tool : plan.tools()) {
+        for (int i = 0; i < plan.tools().size(); i++) {
+            ToolUse tool = plan.tools().get(i);
             json.beginObject().key("tool").value(tool.tool()).key("steps").beginArray();
             for (int step : tool.steps()) {
                 json.value(step);
             }
-            json.endArray().endObject();
+            json.endArray();
+            if (tray != null) {
+                TrayJson.have(json, tray.tools().get(i).have());
+            }
+            json.endObject();
         }
         json.endArray();
+        if (tray != null) {
+            TrayJson.aids(json, tray.aids());
+        }
     }
 
     private void needs() {

@@ -2,26 +2,32 @@ package putback.app.text;
 
 import java.math.BigDecimal;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import putback.app.ladder.Figures;
 import putback.app.text.Page.Ink;
 import putback.plan.PartNeed;
 import putback.plan.Plan;
 import putback.plan.ToolUse;
+import putback.plan.tools.Tray;
+import putback.plan.tools.TrayAid;
 
 /** Below the ladder: what to have ready, how long it takes, what else to think of. */
 final class PlanFoot {
     private static final int WIDEST_TOOL = 24;
 
     private final Plan plan;
+    private final @Nullable Tray tray;
     private final Page page;
 
-    PlanFoot(Plan plan, Page page) {
+    PlanFoot(Plan plan, @Nullable Tray tray, Page page) {
         this.plan = plan;
+        this.tray = tray;
         this.page = page;
     }
 
     void write() {
         tools();
+        aids();
         parts();
         minutes();
         sentences("ADVICE", plan.advice());
@@ -38,20 +44,40 @@ final class PlanFoot {
             widest = Math.max(widest, Letters.width(tool.tool()));
         }
         widest = Math.min(widest, WIDEST_TOOL);
+        int at = 0;
         for (ToolUse tool : plan.tools()) {
             int room = widest - Letters.width(tool.tool());
             if (room < 0) {
                 page.words(Ink.PLAIN, "  ", tool.tool());
             }
             String lead = room < 0 ? " ".repeat(widest) : tool.tool() + " ".repeat(room);
-            page.words(Ink.PLAIN, "  " + lead + "  ", steps(tool));
+            page.words(Ink.PLAIN, "  " + lead + "  ", steps(tool.steps()) + have(at));
+            at++;
         }
     }
 
-    private static String steps(ToolUse tool) {
-        StringBuilder steps = new StringBuilder(tool.steps().size() == 1 ? "step " : "steps ");
+    private String have(int tool) {
+        return tray == null ? "" : TrayText.have(tray.tools().get(tool).have());
+    }
+
+    private void aids() {
+        if (tray == null || tray.aids().isEmpty()) {
+            return;
+        }
+        page.gap().heading("AIDS", "");
+        for (TrayAid aid : tray.aids()) {
+            String count = aid.atOnce() > 1 ? ", " + aid.atOnce() + " at once" : "";
+            page.words(
+                    Ink.PLAIN,
+                    "  ",
+                    aid.name() + count + ", put on in " + steps(aid.steps()) + TrayText.have(aid.have()));
+        }
+    }
+
+    private static String steps(List<Integer> numbers) {
+        StringBuilder steps = new StringBuilder(numbers.size() == 1 ? "step " : "steps ");
         String comma = "";
-        for (int step : tool.steps()) {
+        for (int step : numbers) {
             steps.append(comma).append(step);
             comma = ", ";
         }

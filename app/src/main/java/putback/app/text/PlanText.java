@@ -7,9 +7,12 @@ import putback.plan.Plan;
 import putback.plan.steps.Act;
 import putback.plan.steps.Phase;
 import putback.plan.steps.Step;
+import putback.plan.tools.Limits;
+import putback.plan.tools.Tray;
 import putback.sheet.Height;
 import putback.sheet.Side;
 import putback.sheet.Station;
+import putback.tightening.toolbox.Tightened;
 
 /** The ladder as text: each step on a rail, the mark on it showing how the fixing is left. */
 public final class PlanText {
@@ -17,19 +20,25 @@ public final class PlanText {
     private final List<Step> steps;
     private final Page page;
     private final int digits;
+    private final @Nullable Tray tray;
     private @Nullable Station station;
     private Side side = Side.NONE;
 
-    private PlanText(Plan plan, Screen screen) {
+    private PlanText(Plan plan, @Nullable Tray tray, Screen screen) {
         this.plan = plan;
+        this.tray = tray;
         this.steps = plan.steps();
         this.page = new Page(screen);
         this.digits = 1 + 2 * Integer.toString(steps.size()).length();
     }
 
-    /** The whole plan, from the title to the warnings. */
-    public static String of(Plan plan, Screen screen) {
-        return new PlanText(plan, screen).write();
+    /**
+     * The whole plan, from the title to the warnings.
+     *
+     * @param tray what the toolbox has for it; null where no toolbox is known
+     */
+    public static String of(Plan plan, @Nullable Tray tray, Screen screen) {
+        return new PlanText(plan, tray, screen).write();
     }
 
     private String write() {
@@ -43,7 +52,7 @@ public final class PlanText {
         section("TOGETHER", "│", together, after);
         section("AFTERWARDS", " ", after, steps.size());
         page.gap().words(Ink.FAINT, "○ open  ◌ broken loose  ◐ on its thread  ● closed or tight    min with set-up");
-        new PlanFoot(plan, page).write();
+        new PlanFoot(plan, tray, page).write();
         return page.toString();
     }
 
@@ -129,6 +138,14 @@ public final class PlanText {
         String indent = " ".repeat(digits + 3);
         for (String stage : lines.stages()) {
             page.row("  " + rail, "  " + rail, indent + "- ", Ink.PLAIN, stage, "");
+        }
+        Limits limits = Limits.of(lines.last());
+        if (limits != null) {
+            Tightened tightened =
+                    tray == null ? null : tray.wrenches().get(lines.last().number());
+            for (String line : WrenchText.lines(limits, tightened)) {
+                page.row("  " + rail, "  " + rail, indent + "- ", Ink.PLAIN, line, "");
+            }
         }
         for (String caution : lines.cautions()) {
             page.row("  " + rail, "  " + rail, indent + "! ", Ink.OCHRE, caution, "");

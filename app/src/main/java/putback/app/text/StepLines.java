@@ -143,6 +143,10 @@ final class StepLines {
         return cautions;
     }
 
+    Step last() {
+        return steps.get(steps.size() - 1);
+    }
+
     Step first() {
         return steps.get(0);
     }

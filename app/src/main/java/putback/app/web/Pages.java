@@ -32,6 +32,15 @@ final class Pages {
         return fill("refused.jte", Map.of("heading", heading, "lines", lines));
     }
 
+    String tightening(TighteningView view) {
+        return fill("tightening.jte", Map.of("view", view));
+    }
+
+    /** The answer alone, to stand below the form. */
+    String tighteningPart(TighteningView view) {
+        return fill("tight.jte", Map.of("view", view));
+    }
+
     String message(String heading, List<String> lines) {
         return fill("message.jte", Map.of("heading", heading, "lines", lines));
     }

@@ -9,8 +9,8 @@ import putback.app.ladder.LadderSvg;
 import putback.app.text.Headline;
 import putback.plan.PartNeed;
 import putback.plan.Plan;
-import putback.plan.ToolUse;
 import putback.plan.steps.Phase;
+import putback.plan.tools.Tray;
 
 /**
  * A plan as the page shows it.
@@ -31,7 +31,7 @@ public record PlanView(
         String narrow,
         List<StepView> apart,
         List<StepView> together,
-        List<ToolUse> tools,
+        TrayView tray,
         List<PartNeed> parts,
         @Nullable String sum,
         String sumNote,
@@ -40,14 +40,13 @@ public record PlanView(
     public PlanView {
         apart = List.copyOf(apart);
         together = List.copyOf(together);
-        tools = List.copyOf(tools);
         parts = List.copyOf(parts);
         advice = List.copyOf(advice);
         warnings = List.copyOf(warnings);
     }
 
-    static PlanView of(Question question, Plan plan) {
-        StepViews steps = new StepViews(plan);
+    static PlanView of(Question question, Plan plan, @Nullable Tray tray) {
+        StepViews steps = new StepViews(plan, tray);
         int priced = 0;
         BigDecimal sum = BigDecimal.ZERO;
         for (PartNeed need : plan.parts()) {
@@ -69,7 +68,7 @@ public record PlanView(
                 LadderSvg.draw(plan, LadderSize.NARROW),
                 steps.of(Phase.APART),
                 steps.of(Phase.TOGETHER),
-                plan.tools(),
+                TrayView.of(plan, tray),
                 plan.parts(),
                 priced > 1 ? sum.toPlainString() : null,
                 priced == plan.parts().size() ? "" : " of what has a price",

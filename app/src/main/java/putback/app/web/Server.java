@@ -5,13 +5,16 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.jspecify.annotations.Nullable;
 import putback.app.json.PlanJson;
 import putback.app.ladder.LadderSize;
 import putback.app.ladder.LadderSvg;
+import putback.plan.Plan;
 import putback.quantity.Shown;
 import putback.store.sheets.Read;
 import putback.store.sheets.SheetReader;
@@ -29,8 +32,10 @@ public final class Server implements AutoCloseable {
 
     private final Pages pages = new Pages();
     private final Javalin javalin;
+    private final Garage garage;
 
-    private Server(int port) {
+    private Server(int port, Garage garage) {
+        this.garage = garage;
         QUIET.forEach(logger -> logger.setLevel(Level.OFF));
         javalin = Javalin.create(config -> {
                     config.startup.showJavalinBanner = false;
@@ -47,7 +52,12 @@ public final class Server implements AutoCloseable {
      * @param port 0 for any that is free
      */
     public static Server start(int port) {
-        return new Server(port);
+        return start(port, Garage.UNKNOWN);
+    }
+
+    /** Starts serving a garage that has a toolbox. */
+    public static Server start(int port, Garage garage) {
+        return new Server(port, garage);
     }
 
     /** Where it is reached, without a slash at the end. */
@@ -65,6 +75,8 @@ public final class Server implements AutoCloseable {
         routes.get("/", context -> page(context, pages.sheets(SheetView.all())));
         routes.get("/sheet/{id}", this::sheet);
         routes.get("/plan", this::plan);
+        routes.get("/tightening", this::tightening);
+        routes.get("/tightening-part", this::tightening);
         routes.get("/plan.svg", context -> file(context, "image/svg+xml"));
         routes.get("/plan.json", context -> file(context, "application/json"));
         routes.get("/page.css", context -> asset(context, "page.css", "text/css"));
@@ -143,9 +155,19 @@ public final class Server implements AutoCloseable {
         if (answer instanceof Answer.Refused refused) {
             refuse(context, refused);
         } else {
-            PlanView view = PlanView.of(question, ((Answer.Planned) answer).plan());
+            Plan plan = ((Answer.Planned) answer).plan();
+            PlanView view = PlanView.of(question, plan, garage.tray(plan));
             page(context, isPart(context) ? pages.part(view) : pages.plan(view));
         }
+    }
+
+    private void tightening(Context context) {
+        Map<String, String> values = new HashMap<>();
+        for (Map.Entry<String, List<String>> value : context.queryParamMap().entrySet()) {
+            values.put(value.getKey(), value.getValue().get(0));
+        }
+        TighteningView view = TighteningView.of(values, garage);
+        page(context, isPart(context) ? pages.tighteningPart(view) : pages.tightening(view));
     }
 
     private void file(Context context, String type) {
@@ -156,7 +178,10 @@ public final class Server implements AutoCloseable {
         if (answer instanceof Answer.Planned planned) {
             boolean svg = type.startsWith("image");
             context.contentType(type + "; charset=utf-8");
-            context.result(svg ? LadderSvg.draw(planned.plan(), LadderSize.PAPER) : PlanJson.of(planned.plan()));
+            context.result(
+                    svg
+                            ? LadderSvg.draw(planned.plan(), LadderSize.PAPER)
+                            : PlanJson.of(planned.plan(), garage.tray(planned.plan())));
         } else {
             refuse(context, (Answer.Refused) answer);
         }
@@ -167,7 +192,7 @@ public final class Server implements AutoCloseable {
     }
 
     private static boolean isPart(Context context) {
-        return context.path().equals("/plan-part");
+        return context.path().endsWith("-part");
     }
 
     private static void page(Context context, String html) {

@@ -14,6 +14,7 @@ import java.util.List;
  * @param torque in both units, or that it is not known; empty where nothing is tightened
  * @param source where the torque came from; empty where nothing has to be said
  * @param stages passes of a tightening
+ * @param wrench what a reading may be, and with which wrench
  * @param why one sentence for each link back to what is renewed; empty when nothing has to be said
  */
 public record StepView(
@@ -27,10 +28,12 @@ public record StepView(
         String torque,
         String source,
         List<String> stages,
+        List<String> wrench,
         List<String> cautions,
         List<String> why) {
     public StepView {
         stages = List.copyOf(stages);
+        wrench = List.copyOf(wrench);
         cautions = List.copyOf(cautions);
         why = List.copyOf(why);
     }

@@ -6,11 +6,14 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import putback.app.ladder.Figures;
+import putback.app.text.WrenchText;
 import putback.plan.Plan;
 import putback.plan.Reasons;
 import putback.plan.steps.Act;
 import putback.plan.steps.Phase;
 import putback.plan.steps.Step;
+import putback.plan.tools.Limits;
+import putback.plan.tools.Tray;
 import putback.quantity.Minutes;
 import putback.sheet.Fastener;
 import putback.sheet.Joint;
@@ -20,11 +23,13 @@ import putback.sheet.Station;
 /** Puts the steps of a plan into words for the page. */
 final class StepViews {
     private final Plan plan;
+    private final @Nullable Tray tray;
     private final Reasons reasons;
     private final Map<String, Joint> joints = new HashMap<>();
 
-    StepViews(Plan plan) {
+    StepViews(Plan plan, @Nullable Tray tray) {
         this.plan = plan;
+        this.tray = tray;
         this.reasons = Reasons.of(plan);
         for (Joint joint : plan.assembly().joints()) {
             joints.put(joint.id(), joint);
@@ -58,8 +63,16 @@ final class StepViews {
                 fastener == null ? "" : torque(fastener),
                 fastener == null ? "" : source(fastener),
                 step.stages(),
+                wrench(step),
                 step.cautions(),
                 why(step));
+    }
+
+    private List<String> wrench(Step step) {
+        Limits limits = Limits.of(step);
+        return limits == null
+                ? List.of()
+                : WrenchText.lines(limits, tray == null ? null : tray.wrenches().get(step.number()));
     }
 
     private static String place(Step step) {

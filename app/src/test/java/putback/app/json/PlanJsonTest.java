@@ -42,7 +42,7 @@ class PlanJsonTest {
     @ParameterizedTest
     @CsvSource({"front-strut,complete-strut", "front-strut,strut", "twist-beam,spring", "front-brake,disc"})
     void everyKey_hasItsType(String sheet, String renew) {
-        String text = PlanJson.of(plan(sheet, renew));
+        String text = PlanJson.of(plan(sheet, renew), null);
         assertThat(text).matches("[\\x20-\\x7e]*");
         Map<String, Object> json = object(JsonTree.read(text));
         assertThat(json.get("sheet")).isEqualTo(sheet);
@@ -99,7 +99,7 @@ class PlanJsonTest {
 
     @Test
     void figures_addUpExactly() {
-        Map<String, Object> json = object(JsonTree.read(PlanJson.of(plan("front-strut", "complete-strut"))));
+        Map<String, Object> json = object(JsonTree.read(PlanJson.of(plan("front-strut", "complete-strut"), null)));
         Map<String, Object> minutes = object(json.get("minutes"));
         BigDecimal work = BigDecimal.ZERO;
         BigDecimal setup = BigDecimal.ZERO;
@@ -116,7 +116,7 @@ class PlanJsonTest {
 
     @Test
     void everyOpenedJoint_isUndoneAndStartedOnce() {
-        Map<String, Object> json = object(JsonTree.read(PlanJson.of(plan("twist-beam", "spring"))));
+        Map<String, Object> json = object(JsonTree.read(PlanJson.of(plan("twist-beam", "spring"), null)));
         List<Object> undone = new ArrayList<>();
         List<Object> started = new ArrayList<>();
         for (Object step : list(json.get("steps"))) {
@@ -132,7 +132,7 @@ class PlanJsonTest {
 
     @Test
     void awkwardNames_readBack() {
-        Map<String, Object> json = object(JsonTree.read(PlanJson.of(Plans.awkwardNames())));
+        Map<String, Object> json = object(JsonTree.read(PlanJson.of(Plans.awkwardNames(), null)));
         assertThat(object(list(json.get("parts")).get(0)).get("name").toString())
                 .contains("& <washer> \"of\"");
     }

@@ -39,7 +39,7 @@ class PlanTextTest {
     }
 
     private static String text(Plan plan, int width) {
-        return PlanText.of(plan, new Screen(width, false, false));
+        return PlanText.of(plan, null, new Screen(width, false, false));
     }
 
     private static String joined(String text) {
@@ -51,7 +51,7 @@ class PlanTextTest {
     void noLine_isWiderThanTheScreen(Plan plan) {
         for (int width : new int[] {40, 57, 80, 120}) {
             assertThat(text(plan, width).lines()).allMatch(line -> Letters.width(line) <= width);
-            String ascii = PlanText.of(plan, new Screen(width, false, true));
+            String ascii = PlanText.of(plan, null, new Screen(width, false, true));
             assertThat(ascii.lines()).allMatch(line -> line.length() <= width);
             assertThat(ascii).matches("(?s)[\\n\\x20-\\x7e]*");
         }
@@ -60,7 +60,7 @@ class PlanTextTest {
     @ParameterizedTest
     @MethodSource("plans")
     void colour_addsNothingButColour(Plan plan) {
-        String coloured = PlanText.of(plan, new Screen(80, true, false));
+        String coloured = PlanText.of(plan, null, new Screen(80, true, false));
         assertThat(coloured).contains("\u001b[34m");
         assertThat(coloured.replaceAll(COLOURS, "")).isEqualTo(text(plan, 80));
     }

@@ -130,8 +130,8 @@ class HttpTest {
                         WantedNames.understand(assembly, List.of("cover"), Set.of(Side.LEFT, Side.RIGHT)))
                 .wanted();
         Plan plan = ((Planned.Sound) Planner.plan(assembly, wanted)).plan();
-        List<StepView> together =
-                PlanView.of(new Question("one", List.of("cover"), "both"), plan).together();
+        List<StepView> together = PlanView.of(new Question("one", List.of("cover"), "both"), plan, null)
+                .together();
         assertThat(together).extracting(StepView::torque).contains("torque not known");
     }
 

@@ -32,6 +32,11 @@ public record Limits(Torque torque, Torque least, Torque most, boolean stated, b
                 : null;
     }
 
+    /** A torque with the limits that hold where nobody states any. */
+    public static Limits usual(Torque torque) {
+        return new Limits(torque, ReadingWindow.usualLeast(torque), ReadingWindow.usualMost(torque), false, false);
+    }
+
     private static Limits of(Fastener fastener, Torque torque, boolean angle) {
         Torque low = fastener.windowLow();
         Torque high = fastener.windowHigh();

@@ -11,6 +11,7 @@ import putback.plan.Plan;
 import putback.plan.ToolUse;
 import putback.plan.steps.Step;
 import putback.sheet.Fastener;
+import putback.sheet.Holding;
 import putback.tightening.toolbox.Have;
 import putback.tightening.toolbox.Task;
 import putback.tightening.toolbox.Tightened;
@@ -63,6 +64,7 @@ public record Tray(List<TrayTool> tools, List<TrayAid> aids, Map<Integer, Tighte
                         limits.least(),
                         limits.most(),
                         limits.angle(),
+                        fastener.hold() instanceof Holding.ByKey,
                         fastener.leftHanded());
     }
 

@@ -31,16 +31,34 @@ record Reaching(List<Owned> sockets, @Nullable Owned crowfoot) {
         return sockets.isEmpty() && crowfoot == null ? null : new Reaching(List.copyOf(sockets), crowfoot);
     }
 
-    List<String> remarks(TorqueWrench wrench) {
+    /** What the hand has to know of it. */
+    List<String> remarks(TorqueWrench wrench, Task task) {
         Length drive = wrench.drive();
         if (!sockets.isEmpty()) {
-            return drive == null || hasDrive(drive) ? List.of() : List.of(otherDrive(drive));
+            List<String> remarks = new ArrayList<>();
+            if (drive != null && !hasDrive(drive)) {
+                remarks.add(otherDrive(drive));
+            }
+            if (task.key() && !isOpenAbove()) {
+                remarks.add("no key reaches through this socket: hold with the key while it is run down; if the middle"
+                        + " still turns under the wrench, a pass-through socket or a crowfoot adapter is needed");
+            }
+            return remarks;
         }
         if (crowfoot == null) {
             return List.of();
         }
         return List.of("crowfoot adapter square to the wrench, so that the setting stays; another angle changes it"
                 + " (putback setting)");
+    }
+
+    private boolean isOpenAbove() {
+        for (Owned socket : sockets) {
+            if (socket.tool().form() == ToolForm.PASS_THROUGH) {
+                return true;
+            }
+        }
+        return crowfoot != null;
     }
 
     private boolean hasDrive(Length drive) {

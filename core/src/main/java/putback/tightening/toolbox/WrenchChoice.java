@@ -94,7 +94,7 @@ public final class WrenchChoice {
     }
 
     private static List<String> remarks(TorqueWrench wrench, Task task, Reaching reaching) {
-        List<String> remarks = new ArrayList<>(reaching.remarks(wrench));
+        List<String> remarks = new ArrayList<>(reaching.remarks(wrench, task));
         if (wrench.isLow(task.torque())) {
             remarks.add("in the lowest fifth of its scale");
         }

@@ -1,0 +1,187 @@
+package putback.app.tools;
+
+import java.util.List;
+import putback.quantity.Length;
+import putback.tightening.HexSizes;
+import putback.tightening.ScrewThread;
+import putback.tightening.Tightness;
+
+/**
+ * One bolt with its nut and what it clamps, in section, to one scale: thread, pitch and hexagon are the asked ones, the
+ * height of head and nut and the length are a drawing's usual proportions (0.65, 0.85 and 4 diameters) and mean nothing.
+ */
+public final class FastenerDrawing {
+    private static final double WIDTH = 360;
+    private static final double HEIGHT = 300;
+    private static final double AXIS = 176;
+    private static final double TOP = 40;
+    private static final double LONG = 4.6;
+    private static final double ROOM = 236;
+    private static final double HEAD = 0.65;
+    private static final double NUT = 0.85;
+    private static final double GRIP = 2.4;
+    private static final double USUAL_ACROSS = 1.55;
+    private static final double WIDEST_PX = 130;
+    private static final double PLATE = 130;
+    private static final double HATCH = 9;
+
+    private final ScrewThread thread;
+    private final double across;
+    private final double bearing;
+    private final double scale;
+    private final StringBuilder svg = new StringBuilder(6000);
+
+    private FastenerDrawing(ScrewThread thread, double across, double bearing) {
+        this.thread = thread;
+        this.across = across;
+        this.bearing = bearing;
+        this.scale = Math.min(ROOM / (LONG * thread.diameterMm()), WIDEST_PX / across);
+    }
+
+    /** SVG with a title that says what it shows. */
+    public static String draw(Tightness answer) {
+        ScrewThread thread = answer.asked().thread();
+        Length hex = answer.asked().hex();
+        List<Double> usual = HexSizes.across(thread);
+        double across =
+                hex != null ? hex.millimetres() : usual.isEmpty() ? USUAL_ACROSS * thread.diameterMm() : usual.get(0);
+        return new FastenerDrawing(thread, across, answer.asked().face().effectiveDiameterMm())
+                .write(answer.clamp().text());
+    }
+
+    private String write(String clamp) {
+        double d = thread.diameterMm() * scale;
+        double head = HEAD * d;
+        double grip = GRIP * d;
+        double nut = NUT * d;
+        double face = TOP + head;
+        double end = face + grip + nut + 0.4 * d;
+        svg.append("<svg class=\"fastener\" viewBox=\"0 0 ")
+                .append((int) WIDTH)
+                .append(' ')
+                .append((int) HEIGHT);
+        svg.append("\" role=\"img\" aria-label=\"").append(thread.designation());
+        svg.append(" to scale, clamping ").append(clamp).append("\">");
+        plates(face, grip, d);
+        box("part", AXIS - across * scale / 2, TOP, across * scale, head);
+        box("part", AXIS - across * scale / 2, face + grip, across * scale, nut);
+        edges(TOP, head);
+        edges(face + grip, nut);
+        shank(face, end, d);
+        line("axis", AXIS, TOP - 14, AXIS, end + 14);
+        across(d);
+        diameter(end, d);
+        rubs(face);
+        squeeze(face, grip, clamp);
+        return svg.append("</svg>").toString();
+    }
+
+    /** Two plates, cut through, hatched the other way each. */
+    private void plates(double face, double grip, double d) {
+        double inner = d * 0.55;
+        for (int side = -1; side <= 1; side += 2) {
+            double left = side < 0 ? AXIS - PLATE : AXIS + inner;
+            for (int plate = 0; plate < 2; plate++) {
+                double top = face + plate * grip / 2;
+                box("plate", left, top, PLATE - inner, grip / 2);
+                hatch(left, left + PLATE - inner, top, grip / 2, plate == 0);
+            }
+        }
+    }
+
+    /** Lines at 45 degrees across a box, leaning right or left on their way down. */
+    private void hatch(double left, double right, double top, double tall, boolean leansRight) {
+        double wide = right - left;
+        for (double start = HATCH - tall; start < wide; start += HATCH) {
+            double from = Math.max(0, start);
+            double to = Math.min(wide, start + tall);
+            double x1 = leansRight ? left + from : right - from;
+            double x2 = leansRight ? left + to : right - to;
+            line("hatch", x1, top + from - start, x2, top + to - start);
+        }
+    }
+
+    private void edges(double top, double tall) {
+        double quarter = across * scale / 4;
+        line("thin", AXIS - quarter, top, AXIS - quarter, top + tall);
+        line("thin", AXIS + quarter, top, AXIS + quarter, top + tall);
+    }
+
+    /** The thread with as many turns as it has. */
+    private void shank(double face, double end, double d) {
+        double depth = (thread.diameterMm() - thread.rootDiameterMm()) / 2 * scale;
+        double pitch = Math.max(1.5, thread.pitchMm() * scale);
+        Outline outline = new Outline().from(AXIS - d / 2 + depth, face);
+        int turns = (int) Math.floor((end - face) / pitch);
+        for (int i = 0; i < turns; i++) {
+            outline.to(AXIS - d / 2, face + (i + 0.5) * pitch).to(AXIS - d / 2 + depth, face + (i + 1) * pitch);
+        }
+        for (int i = turns; i > 0; i--) {
+            outline.to(AXIS + d / 2 - depth, face + i * pitch).to(AXIS + d / 2, face + (i - 0.5) * pitch);
+        }
+        outline.to(AXIS + d / 2 - depth, face).close();
+        svg.append("<path class=\"bolt\" d=\"").append(outline).append("\"/>");
+    }
+
+    private void across(double d) {
+        double half = across * scale / 2;
+        line("dim", AXIS - half, TOP - 16, AXIS + half, TOP - 16);
+        tick(AXIS - half, TOP - 16);
+        tick(AXIS + half, TOP - 16);
+        text(AXIS + Math.max(half, d) + 8, TOP - 12, "", new Length(across).acrossFlats() + " across flats");
+    }
+
+    private void diameter(double end, double d) {
+        line("dim", AXIS - d / 2, end + 8, AXIS + d / 2, end + 8);
+        tick(AXIS - d / 2, end + 8);
+        tick(AXIS + d / 2, end + 8);
+        text(
+                AXIS + d / 2 + 8,
+                end + 12,
+                "",
+                thread.designation() + ", pitch " + Outline.figure(thread.pitchMm()) + " mm");
+    }
+
+    private void rubs(double face) {
+        double half = bearing * scale / 2;
+        line("rub", AXIS - half - 4, face, AXIS - half + 4, face);
+        line("rub", AXIS + half - 4, face, AXIS + half + 4, face);
+    }
+
+    private void squeeze(double face, double grip, String clamp) {
+        double x = AXIS - 146;
+        line("force", x, face - 22, x, face - 2);
+        path("arrow", new Outline().loop(x, face, x - 5, face - 9, x + 5, face - 9));
+        line("force", x, face + grip + 22, x, face + grip + 2);
+        path("arrow", new Outline().loop(x, face + grip, x - 5, face + grip + 9, x + 5, face + grip + 9));
+        text(14, face + grip + 44, "", clamp);
+    }
+
+    private void tick(double x, double y) {
+        line("dim", x - 3, y + 3, x + 3, y - 3);
+    }
+
+    private void box(String kind, double x, double y, double width, double height) {
+        path(kind, new Outline().box(x, y, width, height));
+    }
+
+    private void path(String kind, Outline outline) {
+        svg.append("<path class=\"")
+                .append(kind)
+                .append("\" d=\"")
+                .append(outline)
+                .append("\"/>");
+    }
+
+    private void line(String kind, double x1, double y1, double x2, double y2) {
+        svg.append("<path class=\"").append(kind).append("\" d=\"");
+        svg.append(new Outline().from(x1, y1).to(x2, y2)).append("\"/>");
+    }
+
+    private void text(double x, double y, String kind, String words) {
+        svg.append("<text x=\"").append(Outline.figure(x)).append("\" y=\"").append(Outline.figure(y));
+        svg.append(kind.isEmpty() ? "\">" : "\" class=\"" + kind + "\">")
+                .append(words)
+                .append("</text>");
+    }
+}

@@ -1,0 +1,26 @@
+package putback.app.web;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import org.jspecify.annotations.Nullable;
+import putback.plan.Plan;
+import putback.plan.tools.Tray;
+import putback.tightening.toolbox.Toolbox;
+
+/**
+ * Whose pages these are.
+ *
+ * @param toolbox null where none was given
+ * @param clock says by which day calibration is judged
+ */
+public record Garage(@Nullable Toolbox toolbox, Clock clock) {
+    /** Without a toolbox. */
+    public static final Garage UNKNOWN = new Garage(null, Clock.system(ZoneId.systemDefault()));
+
+    /** What it has for a plan today; null without a toolbox. */
+    @Nullable
+    Tray tray(Plan plan) {
+        return toolbox == null ? null : Tray.of(plan, toolbox, LocalDate.now(clock));
+    }
+}

@@ -1,0 +1,75 @@
+package putback.app.web;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import putback.app.tools.ToolShape;
+import putback.plan.Plan;
+import putback.plan.ToolUse;
+import putback.plan.tools.Tray;
+import putback.plan.tools.TrayAid;
+import putback.plan.tools.TrayTool;
+import putback.tightening.toolbox.Have;
+
+/**
+ * The tools of a plan as they lie in a tray: each in its cut-out, drawn to size, in the order of first use. A tool that is
+ * not there leaves its cut-out empty.
+ *
+ * @param known whether there is a toolbox to hold them against
+ * @param summary what the tray lacks, in words; empty without a toolbox
+ */
+public record TrayView(boolean known, String summary, List<Place> tools, List<Place> aids) {
+    public TrayView {
+        tools = List.copyOf(tools);
+        aids = List.copyOf(aids);
+    }
+
+    /**
+     * One cut-out.
+     *
+     * @param state {@code yes}, {@code instead} or {@code no}
+     * @param said what is to be said of it; empty where nothing is
+     * @param drawn SVG
+     */
+    public record Place(String name, String state, String said, List<Integer> steps, String drawn) {
+        public Place {
+            steps = List.copyOf(steps);
+        }
+    }
+
+    static TrayView of(Plan plan, @Nullable Tray tray) {
+        List<Place> tools = new ArrayList<>();
+        List<Place> aids = new ArrayList<>();
+        if (tray == null) {
+            for (ToolUse use : plan.tools()) {
+                tools.add(place(use.tool(), new Have(Have.State.THERE, ""), use.steps()));
+            }
+            return new TrayView(false, "", tools, aids);
+        }
+        for (TrayTool tool : tray.tools()) {
+            tools.add(place(tool.use().tool(), tool.have(), tool.use().steps()));
+        }
+        for (TrayAid aid : tray.aids()) {
+            aids.add(place(aid.atOnce() > 1 ? aid.atOnce() + " x " + aid.name() : aid.name(), aid.have(), aid.steps()));
+        }
+        return new TrayView(true, summary(tray.missing()), tools, aids);
+    }
+
+    private static String summary(int missing) {
+        return missing == 0
+                ? "All of it is there, or something that will do."
+                : missing == 1
+                        ? "One thing is missing: get it before the car is stripped."
+                        : missing + " things are missing: get them before the car is stripped.";
+    }
+
+    private static Place place(String name, Have have, List<Integer> steps) {
+        String said =
+                switch (have.state()) {
+                    case THERE -> have.remark();
+                    case INSTEAD -> "not there: " + have.remark();
+                    case MISSING -> have.remark().isEmpty() ? "missing" : "missing: " + have.remark();
+                };
+        return new Place(name, have.state().word(), said, steps, ToolShape.draw(name, have.state()));
+    }
+}
