@@ -10,6 +10,7 @@ import putback.plan.Plan;
 import putback.plan.ToolUse;
 import putback.plan.tools.Tray;
 import putback.plan.tools.TrayAid;
+import putback.plan.tools.WrenchUse;
 
 /** Below the ladder: what to have ready, how long it takes, what else to think of. */
 final class PlanFoot {
@@ -27,6 +28,7 @@ final class PlanFoot {
 
     void write() {
         tools();
+        wrenches();
         aids();
         parts();
         minutes();
@@ -58,6 +60,20 @@ final class PlanFoot {
 
     private String have(int tool) {
         return tray == null ? "" : TrayText.have(tray.tools().get(tool).have());
+    }
+
+    private void wrenches() {
+        if (tray == null || tray.wrenches().isEmpty()) {
+            return;
+        }
+        page.gap().heading("TORQUE WRENCHES", "");
+        for (WrenchUse use : tray.wrenchUses()) {
+            String due = use.due().isEmpty() ? "" : "; DUE for calibration: " + String.join("; ", use.due());
+            page.words(Ink.PLAIN, "  ", use.text() + ", " + steps(use.steps()) + due);
+        }
+        if (!tray.untorqued().isEmpty()) {
+            page.words(Ink.PLAIN, "  ", "none that serves: " + steps(tray.untorqued()));
+        }
     }
 
     private void aids() {

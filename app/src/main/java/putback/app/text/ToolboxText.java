@@ -46,7 +46,7 @@ public final class ToolboxText {
     }
 
     private void wrench(TorqueWrench wrench, List<String> due) {
-        StringBuilder line = new StringBuilder(WrenchText.named(wrench) + ": " + wrench.rangeText());
+        StringBuilder line = new StringBuilder(wrench.text() + ": " + wrench.rangeText());
         if (wrench.step() != null) {
             line.append(", marks every ").append(wrench.step().text());
         }

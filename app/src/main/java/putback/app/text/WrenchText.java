@@ -5,7 +5,6 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import putback.plan.tools.Limits;
 import putback.tightening.toolbox.Tightened;
-import putback.tightening.toolbox.TorqueWrench;
 
 /** What is said beside a torque: what a reading may be, with which wrench, set to what. */
 public final class WrenchText {
@@ -31,17 +30,12 @@ public final class WrenchText {
 
     private static List<String> with(Tightened.With with) {
         List<String> lines = new ArrayList<>();
-        lines.add(named(with.wrench()) + ": set " + with.setting().text() + "; a reading may be "
+        lines.add(with.wrench().text() + ": set " + with.setting().text() + "; a reading may be "
                 + with.window().text());
         for (String reason : with.due()) {
             lines.add(with.wrench().id() + " is due for calibration: " + reason);
         }
         lines.addAll(with.remarks());
         return lines;
-    }
-
-    /** Such as {@code W3 (large)}. */
-    static String named(TorqueWrench wrench) {
-        return wrench.id() + (wrench.name().isEmpty() ? "" : " (" + wrench.name() + ")");
     }
 }

@@ -93,6 +93,13 @@ public final class ToolShape {
                         .circle(MIDDLE, 30, 17)
                         .box(MIDDLE - 8, 48, 16, 12)
                         .toString();
+            case "wrench" ->
+                new Outline()
+                        .box(32.5, 18, 7, 26)
+                        .loop(30, 44, 42, 44, 43, 68, 29, 68)
+                        .circle(MIDDLE, 12, 8)
+                        .box(33, 9, 6, 6)
+                        .toString();
             case "stands" ->
                 new Outline()
                         .loop(30, 10, 42, 10, 42, 18, 62, 62, 10, 62, 30, 18)

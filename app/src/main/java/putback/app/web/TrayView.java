@@ -9,6 +9,7 @@ import putback.plan.ToolUse;
 import putback.plan.tools.Tray;
 import putback.plan.tools.TrayAid;
 import putback.plan.tools.TrayTool;
+import putback.plan.tools.WrenchUse;
 import putback.tightening.toolbox.Have;
 
 /**
@@ -18,9 +19,10 @@ import putback.tightening.toolbox.Have;
  * @param known whether there is a toolbox to hold them against
  * @param summary what the tray lacks, in words; empty without a toolbox
  */
-public record TrayView(boolean known, String summary, List<Place> tools, List<Place> aids) {
+public record TrayView(boolean known, String summary, List<Place> tools, List<Place> wrenches, List<Place> aids) {
     public TrayView {
         tools = List.copyOf(tools);
+        wrenches = List.copyOf(wrenches);
         aids = List.copyOf(aids);
     }
 
@@ -44,7 +46,7 @@ public record TrayView(boolean known, String summary, List<Place> tools, List<Pl
             for (ToolUse use : plan.tools()) {
                 tools.add(place(use.tool(), new Have(Have.State.THERE, ""), use.steps()));
             }
-            return new TrayView(false, "", tools, aids);
+            return new TrayView(false, "", tools, List.of(), aids);
         }
         for (TrayTool tool : tray.tools()) {
             tools.add(place(tool.use().tool(), tool.have(), tool.use().steps()));
@@ -52,7 +54,31 @@ public record TrayView(boolean known, String summary, List<Place> tools, List<Pl
         for (TrayAid aid : tray.aids()) {
             aids.add(place(aid.atOnce() > 1 ? aid.atOnce() + " x " + aid.name() : aid.name(), aid.have(), aid.steps()));
         }
-        return new TrayView(true, summary(tray.missing()), tools, aids);
+        return new TrayView(true, summary(tray.missing()), tools, wrenches(tray), aids);
+    }
+
+    private static List<Place> wrenches(Tray tray) {
+        List<Place> places = new ArrayList<>();
+        for (WrenchUse use : tray.wrenchUses()) {
+            String due = use.due().isEmpty() ? "" : "; due for calibration: " + String.join("; ", use.due());
+            Have.State state = use.due().isEmpty() ? Have.State.THERE : Have.State.INSTEAD;
+            places.add(new Place(
+                    use.wrench().text(),
+                    state.word(),
+                    use.wrench().rangeText() + due,
+                    use.steps(),
+                    ToolShape.draw("torque wrench", state)));
+        }
+        if (!tray.untorqued().isEmpty()) {
+            Have.State none = Have.State.MISSING;
+            places.add(new Place(
+                    "no wrench that serves",
+                    none.word(),
+                    "tightened, not torqued: said so at each step",
+                    tray.untorqued(),
+                    ToolShape.draw("torque wrench", none)));
+        }
+        return places;
     }
 
     private static String summary(int missing) {

@@ -68,6 +68,22 @@ public record Tray(List<TrayTool> tools, List<TrayAid> aids, Map<Integer, Tighte
                         fastener.leftHanded());
     }
 
+    /** The torque wrenches that are laid out, in the order of first use. */
+    public List<WrenchUse> wrenchUses() {
+        return WrenchUse.of(wrenches);
+    }
+
+    /** Steps that tighten to a torque for which there is no wrench, rising. */
+    public List<Integer> untorqued() {
+        List<Integer> steps = new ArrayList<>();
+        for (Map.Entry<Integer, Tightened> entry : wrenches.entrySet()) {
+            if (entry.getValue() instanceof Tightened.Untorqued) {
+                steps.add(entry.getKey());
+            }
+        }
+        return List.copyOf(steps);
+    }
+
     /** How many tools and aids are not there, with nothing in their place. */
     public int missing() {
         int missing = 0;

@@ -61,6 +61,11 @@ public record TorqueWrench(
         return torque.newtonMetres() < LOWEST_FIFTH * high.newtonMetres();
     }
 
+    /** Such as {@code W3 (large)}. */
+    public String text() {
+        return id + (name.isEmpty() ? "" : " (" + name + ")");
+    }
+
     /** Such as {@code 40 to 200 N·m (30 to 148 lbf·ft)}. */
     public String rangeText() {
         return Torque.spanText(low, high);

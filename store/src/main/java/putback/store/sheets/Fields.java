@@ -77,8 +77,13 @@ final class Fields {
         faults.add(place, naming(key) + message);
     }
 
+    /** Whether these are the keys at the top of a file, which needs no naming. */
+    private boolean isTop() {
+        return what.startsWith("the ");
+    }
+
     private String naming(String key) {
-        return what.equals(TOP) ? key + ": " : key + " of " + what + ": ";
+        return isTop() ? key + ": " : key + " of " + what + ": ";
     }
 
     Amounts amounts() {
@@ -94,7 +99,7 @@ final class Fields {
     Fields map(String key, Set<String> keys) {
         Node node = node(key);
         if (node instanceof Entries under) {
-            return of(under, at(key), what.equals(TOP) ? key : key + " of " + what, keys, faults);
+            return of(under, at(key), isTop() ? key : key + " of " + what, keys, faults);
         }
         if (node != null) {
             fault(key, "this is " + node.phrase() + "; write a map with " + String.join(", ", keys));

@@ -5,6 +5,7 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import putback.quantity.Length;
 import putback.quantity.Shown;
 import putback.quantity.Torque;
 import putback.store.sheets.Node.Entries;
@@ -28,10 +29,13 @@ record WrenchReader(Faults faults) {
         wrench.require("range");
         List<Torque> range = range(wrench);
         Torque step = step(wrench);
+        Double percent = wrench.amounts().positive("deviation", MOST_PERCENT);
+        Length drive = wrench.amounts().length("drive", false);
+        Length length = wrench.amounts().length("length", false);
+        Upkeep upkeep = upkeep(wrench);
         if (range.size() != 2) {
             return null;
         }
-        Double percent = wrench.amounts().positive("deviation", MOST_PERCENT);
         double usual = TorqueWrench.usualDeviation(range.get(1));
         if (step != null && step.newtonMetres() > range.get(1).newtonMetres()) {
             wrench.fault("step", step.text() + " between two marks is more than its highest value");
@@ -44,11 +48,11 @@ record WrenchReader(Faults faults) {
                 step,
                 percent == null ? usual : percent / 100,
                 percent != null,
-                wrench.amounts().length("drive", false),
-                wrench.amounts().length("length", false),
+                drive,
+                length,
                 wrench.flag("left-hand"),
                 wrench.flag("angle"),
-                upkeep(wrench));
+                upkeep);
     }
 
     private static Upkeep upkeep(Fields wrench) {
