@@ -7,12 +7,6 @@ package putback.labour.time;
  * @param step minutes
  */
 record Gridding(double step) {
-    /** Where the tails are cut: 2e-8 is beyond. For wide spreads 1e-6, where that already is 1000 medians away. */
-    private static final double FAR = 5.5;
-
-    private static final double NEAR = 4.75;
-    private static final double WIDE = 0.75;
-
     /** A step with its seizure. */
     Masses of(StepTime one) {
         Masses time = one.time().isFixed() ? point(one.time().medianMinutes()) : of(one.time());
@@ -54,9 +48,8 @@ record Gridding(double step) {
     }
 
     private Masses of(Lognormal time) {
-        double cut = time.spread() > WIDE ? NEAR : FAR;
-        int low = (int) Math.rint(time.medianMinutes() * Math.exp(-cut * time.spread()) / step);
-        int high = (int) Math.rint(time.medianMinutes() * Math.exp(cut * time.spread()) / step);
+        int low = (int) Math.rint(time.medianMinutes() * Math.exp(-time.cut() * time.spread()) / step);
+        int high = (int) Math.rint(time.longest() / step);
         double[] mass = new double[high - low + 3];
         double[] before = moments(time, (low - 0.5) * step);
         double whole = 0;

@@ -7,7 +7,9 @@ package putback.labour.time;
  * @param spread standard deviation of the logarithm, 0 or more; 0 for a time that is always the same
  */
 public record Lognormal(double medianMinutes, double spread) {
-    public static final Lognormal NOTHING = new Lognormal(0, 0);
+    private static final double FAR = 5.5;
+    private static final double NEAR = 4.75;
+    private static final double WIDE = 0.75;
 
     /** Minutes: m exp(s2 / 2). */
     public double mean() {
@@ -42,6 +44,16 @@ public record Lognormal(double medianMinutes, double spread) {
     /** Half the distance between the 16th and the 84th percentile: a width that a long tail does not blow up. */
     double width() {
         return medianMinutes * Math.sinh(spread);
+    }
+
+    /** Minutes beyond which 2e-8 lies; 1e-6 for wide spreads, where that already is 35 medians away and more. */
+    double longest() {
+        return medianMinutes * Math.exp(cut() * spread);
+    }
+
+    /** Standard deviations of the logarithm at which the tails are cut. */
+    double cut() {
+        return spread > WIDE ? NEAR : FAR;
     }
 
     boolean isFixed() {

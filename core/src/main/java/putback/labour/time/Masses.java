@@ -8,12 +8,20 @@ record Masses(int first, double[] mass) {
     /** What is cut off at either end after each sum. */
     private static final double TRIMMED = 1e-11;
 
+    /** From here on a transform is faster than adding up directly. */
+    private static final int LONG = 400;
+
     static final Masses NOTHING = new Masses(0, new double[] {1});
 
     /** The sum of two independent amounts. */
     Masses plus(Masses other) {
         double[] few = mass.length < other.mass.length ? mass : other.mass;
         double[] many = few == mass ? other.mass : mass;
+        double[] sum = few.length > LONG ? Fourier.product(few, many) : directly(few, many);
+        return new Masses(first + other.first, sum).trimmed();
+    }
+
+    private static double[] directly(double[] few, double[] many) {
         double[] sum = new double[few.length + many.length - 1];
         for (int i = 0; i < few.length; i++) {
             double factor = few[i];
@@ -23,7 +31,7 @@ record Masses(int first, double[] mass) {
                 }
             }
         }
-        return new Masses(first + other.first, sum).trimmed();
+        return sum;
     }
 
     private Masses trimmed() {

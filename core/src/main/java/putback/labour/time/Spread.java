@@ -19,6 +19,9 @@ record Spread(double fixed, double step, Masses masses, double common) {
     /** A few wide steps are steep at their short end, where many together are smooth. */
     private static final double FEW = 4;
 
+    /** So many cells for a single step, and no more, whatever its delay. */
+    private static final double MOST_CELLS = 1 << 16;
+
     private static final double FINEST_MINUTES = 0.02;
     private static final double POINT = 1e-7;
     private static final double CLOSE = 1e-7;
@@ -28,6 +31,7 @@ record Spread(double fixed, double step, Masses masses, double common) {
         double fixed = 0;
         double always = 0;
         double all = 0;
+        double longest = 0;
         int scattering = 0;
         for (StepTime one : steps) {
             fixed += one.isFixed() ? one.time().medianMinutes() : 0;
@@ -35,10 +39,12 @@ record Spread(double fixed, double step, Masses masses, double common) {
             double width = one.time().width();
             always += width * width;
             all += width * width + one.seizure().squareWidth();
+            longest = Math.max(longest, one.longest());
         }
         double wanted = Math.min(
                 Math.sqrt(all) / CELLS, Math.max(Math.sqrt(always) / CELLS_OF_WHAT_ALWAYS_SCATTERS, FINEST_MINUTES));
-        Gridding grid = new Gridding(all == 0 ? POINT : wanted / fineness / (1 + FEW / scattering));
+        double usual = Math.max(wanted / (1 + FEW / scattering), longest / MOST_CELLS);
+        Gridding grid = new Gridding(all == 0 ? POINT : usual / fineness);
         Masses sum = Masses.NOTHING;
         for (StepTime one : steps) {
             sum = one.isFixed() ? sum : sum.plus(grid.of(one));

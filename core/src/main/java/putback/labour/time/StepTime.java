@@ -18,6 +18,15 @@ public record StepTime(String id, Lognormal time, Seizure seizure) {
         return time.variance() + seizure.variance();
     }
 
+    /** Minutes beyond which next to nothing lies. */
+    double longest() {
+        double longest = time.longest();
+        for (Seizure.Outcome one : seizure.outcomes()) {
+            longest = Math.max(longest, one.extra().longest());
+        }
+        return longest;
+    }
+
     boolean isFixed() {
         return time.isFixed() && !seizure.isPossible();
     }

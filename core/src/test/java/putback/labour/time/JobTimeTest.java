@@ -104,6 +104,36 @@ class JobTimeTest {
         assertThat(millis).isLessThan(250);
     }
 
+    @Test
+    void aTransform_addsAsByHand() {
+        java.util.Random random = new java.util.Random(3);
+        for (int length : new int[] {1, 2, 3, 64, 65, 500}) {
+            double[] a = random.doubles(length).toArray();
+            double[] b = random.doubles(2 * length - 1).toArray();
+            double[] product = Fourier.product(a, b);
+            assertThat(product).hasSize(3 * length - 2);
+            for (int k = 0; k < product.length; k++) {
+                double sum = 0;
+                for (int i = Math.max(0, k - b.length + 1); i <= Math.min(k, length - 1); i++) {
+                    sum += a[i] * b[k - i];
+                }
+                assertThat(product[k]).isCloseTo(sum, within(1e-11));
+            }
+        }
+    }
+
+    @Test
+    void longDelaysOnSureSteps_areStillAnsweredSoon() {
+        List<StepTime> steps = new ArrayList<>();
+        for (int i = 0; i < 120; i++) {
+            Seizure seizure = Seizure.of(0.02, new Lognormal(240, 0.6));
+            steps.add(new StepTime("s" + i, new Lognormal(1 + i % 3, 0.02), seizure));
+        }
+        JobTime job = org.junit.jupiter.api.Assertions.assertTimeout(
+                java.time.Duration.ofSeconds(20), () -> job(0.1, steps.toArray(new StepTime[0])));
+        assertThat(job.quantile(0.999)).isGreaterThan(job.mean());
+    }
+
     /** The grid's own error: eight times finer changes nothing that anyone could read. */
     @Test
     void aFinerGrid_saysTheSame() {
