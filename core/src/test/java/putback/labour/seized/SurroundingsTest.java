@@ -34,7 +34,8 @@ class SurroundingsTest {
                 List.of(),
                 UsualHazards.of("heat"));
         Attempt penetrant = Attempt.plain("penetrant", Minutes.of("3"), new BigDecimal("0.35"));
-        Seized seized = new Seized(BigDecimal.TEN, List.of(heat, penetrant), Refusal.STUCK, near("left.strut-to-carrier"));
+        Seized seized =
+                new Seized(BigDecimal.TEN, List.of(heat, penetrant), Refusal.STUCK, near("left.strut-to-carrier"));
         assertThat(seized.answer().map(row -> row.tries().size())).isEqualTo(new putback.quantity.Parsed.Value<>(1));
     }
 
