@@ -22,11 +22,14 @@ public final class Proofs {
         if (room.isEmpty() || room.equals(PlanningCases.ROOM)) {
             cases.addAll(PlanningCases.all());
         }
+        if (room.isEmpty() || room.equals(LabourFigure.ROOM)) {
+            cases.addAll(LabourCases.all());
+        }
         return List.copyOf(cases);
     }
 
     /** The rooms that have cases. */
     public static List<String> rooms() {
-        return List.of(FastenerCase.ROOM, PlanningCases.ROOM);
+        return List.of(FastenerCase.ROOM, PlanningCases.ROOM, LabourFigure.ROOM);
     }
 }

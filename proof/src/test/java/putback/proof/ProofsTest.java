@@ -56,6 +56,10 @@ class ProofsTest {
                 .extracting(Case::because)
                 .allMatch(because -> because.startsWith("misprint") || because.startsWith("an older edition"))
                 .hasSize(15);
+        assertThat(CASES.stream().filter(one -> one.room().equals("labour") && one.verdict() == Verdict.KNOWN))
+                .extracting(Case::because)
+                .allMatch(because -> because.startsWith("misprint"))
+                .hasSize(1);
         assertThat(CASES).extracting(Case::id).doesNotHaveDuplicates();
         assertThat(CASES).extracting(Case::because).doesNotContain("");
     }

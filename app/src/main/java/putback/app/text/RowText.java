@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
 import putback.labour.seized.Attempt;
+import putback.labour.seized.Hazard;
 import putback.labour.seized.LeftOut;
 import putback.labour.seized.Row;
 import putback.labour.seized.Try;
@@ -14,6 +15,7 @@ public final class RowText {
     private static final int WIDTH = 78;
     private static final int COLUMN = 24;
     private static final MathContext SHORT = new MathContext(3, RoundingMode.HALF_UP);
+    private static final BigDecimal HUNDREDTH = new BigDecimal("0.01");
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
 
     private RowText() {}
@@ -88,6 +90,9 @@ public final class RowText {
                     "After two without movement, or ten minutes, stop: take a picture, decide what is kept and what"
                             + " is scrap, tell the desk (common practice).");
         }
+        if (flameAfterPenetrant(row.tries())) {
+            wrapped(text, "", "Penetrant burns: wipe it off and let it dry before there is a flame.");
+        }
         wrapped(
                 text,
                 "",
@@ -100,6 +105,17 @@ public final class RowText {
                                         + " piece, its price and a fresh approval.");
     }
 
+    private static boolean flameAfterPenetrant(List<Try> tries) {
+        boolean wet = false;
+        for (Try one : tries) {
+            if (wet && one.attempt().hazards().contains(Hazard.FLAME)) {
+                return true;
+            }
+            wet |= one.attempt().id().contains("penetrant");
+        }
+        return false;
+    }
+
     private static String money(BigDecimal amount) {
         return amount.setScale(2, RoundingMode.HALF_UP).toPlainString();
     }
@@ -109,6 +125,11 @@ public final class RowText {
     }
 
     private static String inHundred(BigDecimal chance) {
+        if (chance.signum() > 0 && chance.compareTo(HUNDREDTH) < 0) {
+            BigDecimal one =
+                    BigDecimal.ONE.divide(chance, MathContext.DECIMAL64).round(SHORT);
+            return "1 in " + one.setScale(0, RoundingMode.HALF_UP).toPlainString();
+        }
         return plain(chance.multiply(HUNDRED).round(SHORT)) + " in 100";
     }
 

@@ -42,7 +42,8 @@ class ResortsCommandTest {
         Said said = said(USUAL + "  " + "x".repeat(64) + ": {minutes: 99999.9, chance: 0.00001}\n");
         assertThat(said.out())
                 .contains("1. penetrant", "3. cut", "sure to work", "scraps something for 18.00")
-                .contains("On average 10.8 min and 16.26 in all. Nine times in ten", "stop: take a picture");
+                .contains("On average 10.8 min and 16.26 in all. Nine times in ten", "stop: take a picture")
+                .contains("Penetrant burns: wipe it off");
         assertThat(said.out().lines()).allMatch(line -> line.length() <= 80);
     }
 
