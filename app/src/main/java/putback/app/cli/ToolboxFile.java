@@ -12,9 +12,8 @@ import putback.tightening.toolbox.Toolbox;
 
 /** Opens the toolbox that a command is given, and the day it is looked at. */
 final class ToolboxFile {
-    static final Option TOOLBOX =
-            Option.value("--toolbox", "FILE", "the garage's tools, held against what is needed; demo for an example");
-    static final Option ON = Option.value("--on", "DATE", "day by which calibration is judged; today if not said");
+    static final Option TOOLBOX = Option.value("--toolbox", "FILE", "the garage's tools; demo is an example");
+    static final Option ON = Option.value("--on", "DATE", "day of the work, for calibration; else today");
     private static final String DEMO = "demo";
 
     private ToolboxFile() {}
