@@ -13,10 +13,10 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** JSON read by somebody else's reader: maps, lists, strings, BigDecimal, Boolean and null. */
-final class JsonTree {
+public final class JsonTree {
     private JsonTree() {}
 
-    static @Nullable Object read(String json) {
+    public static @Nullable Object read(String json) {
         JsonFactory strict = JsonFactory.builder()
                 .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
                 .build();

@@ -4,17 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.deque.html.axecore.results.Rule;
-import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
-import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.Media;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
@@ -26,57 +21,22 @@ import org.junit.jupiter.params.provider.ValueSource;
 @Tag("browser")
 class JobPageTest {
     private static final String JOB = "plan?sheet=demo-van&renew=spring&renew=damper&renew=pads&side=both";
-    private static final Path PICTURES = Path.of("target", "screenshots");
 
-    private static Server server;
-    private static Playwright playwright;
-    private static Browser browser;
+    private static Screens screens;
 
     @BeforeAll
     static void start() {
-        server = Server.start(0);
-        playwright = Playwright.create(
-                new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
-        browser = playwright
-                .chromium()
-                .launch(new BrowserType.LaunchOptions()
-                        .setExecutablePath(Path.of("/usr/bin/chromium"))
-                        .setArgs(List.of(
-                                "--headless",
-                                "--no-sandbox",
-                                "--disable-gpu",
-                                "--disable-quic",
-                                "--no-first-run",
-                                "--disable-background-networking",
-                                "--disable-component-update",
-                                "--disable-sync")));
+        screens = new Screens();
     }
 
     @AfterAll
     static void stop() {
-        if (browser != null) {
-            browser.close();
-        }
-        if (playwright != null) {
-            playwright.close();
-        }
-        server.close();
-    }
-
-    private static BrowserContext context(int width, ColorScheme scheme) {
-        return browser.newContext(
-                new Browser.NewContextOptions().setViewportSize(width, 900).setColorScheme(scheme));
-    }
-
-    private static void picture(Page page, String name, boolean whole) {
-        page.screenshot(new Page.ScreenshotOptions()
-                .setPath(PICTURES.resolve(name + ".png"))
-                .setFullPage(whole));
+        screens.close();
     }
 
     @Test
     void keyboardAlone_choosesAndPlans() {
-        try (BrowserContext context = context(1280, ColorScheme.LIGHT)) {
+        try (BrowserContext context = screens.context(1280, ColorScheme.LIGHT)) {
             Page page = context.newPage();
             List<String> faults = new ArrayList<>();
             page.onConsoleMessage(message -> {
@@ -84,7 +44,7 @@ class JobPageTest {
                     faults.add(message.text());
                 }
             });
-            page.navigate(server.address() + "/");
+            page.navigate(screens.address());
             page.keyboard().press("Tab");
             assertThat(focused(page)).isEqualTo("To the content");
             page.keyboard().press("Enter");
@@ -125,17 +85,17 @@ class JobPageTest {
     @ParameterizedTest
     @ValueSource(ints = {320, 390, 1280})
     void pages_needNoScrollingSideways(int width) {
-        try (BrowserContext context = context(width, ColorScheme.LIGHT)) {
+        try (BrowserContext context = screens.context(width, ColorScheme.LIGHT)) {
             Page page = context.newPage();
             for (String address : List.of("", "sheet/demo-van", JOB, "no-such-page")) {
-                page.navigate(server.address() + "/" + address);
+                page.navigate(screens.address() + address);
                 assertThat((Integer) page.evaluate("document.documentElement.scrollWidth"))
                         .as(address)
                         .isLessThanOrEqualTo(width);
                 String name = address.isEmpty() ? "home" : address.split("[?/]", 2)[0];
-                picture(page, name + "-" + width, true);
+                Screens.picture(page, name + "-" + width, true);
             }
-            page.navigate(server.address() + "/" + JOB);
+            page.navigate(screens.address() + JOB);
             assertThat(page.isVisible(".ladder-narrow")).isEqualTo(width < 720);
             assertThat(page.isVisible(".ladder-wide")).isEqualTo(width >= 720);
         }
@@ -143,23 +103,49 @@ class JobPageTest {
 
     @Test
     void everyRequest_goesToTheServerItself() {
-        try (BrowserContext context = context(1280, ColorScheme.LIGHT)) {
+        try (BrowserContext context = screens.context(1280, ColorScheme.LIGHT)) {
             Page page = context.newPage();
             List<String> asked = new ArrayList<>();
             page.onRequest(request -> asked.add(request.url()));
-            page.navigate(server.address() + "/");
-            page.navigate(server.address() + "/" + "sheet/demo-van?renew=pads");
+            page.navigate(screens.address());
+            page.navigate(screens.address() + "sheet/demo-van?renew=pads");
             page.waitForSelector("#live .minutes");
-            page.navigate(server.address() + "/" + JOB);
-            assertThat(asked).hasSizeGreaterThan(5).allMatch(url -> url.startsWith(server.address()));
+            page.navigate(screens.address() + JOB);
+            assertThat(asked).hasSizeGreaterThan(5).allMatch(url -> url.startsWith(screens.address()));
+        }
+    }
+
+    @Test
+    void anEmptyForm_isNotSent_butSaysWhatIsMissing() {
+        try (BrowserContext context = screens.context(390, ColorScheme.LIGHT)) {
+            Page page = context.newPage();
+            page.navigate(screens.address() + "sheet/twist-beam");
+            page.locator("button").click();
+            assertThat(page.url()).endsWith("/sheet/twist-beam");
+            assertThat(page.locator("#picked").textContent()).contains("Tick what is to be renewed");
+        }
+    }
+
+    @Test
+    void tray_showsWhatIsMissing_byShapeAndInWords() {
+        try (BrowserContext context = screens.context(1280, ColorScheme.LIGHT)) {
+            Page page = context.newPage();
+            page.navigate(screens.address() + JOB);
+            assertThat(page.locator(".cut-no .name").allTextContents()).containsExactly("5 mm hex key");
+            assertThat(page.locator(".cut-no path.shape-no").count()).isEqualTo(1);
+            assertThat(page.locator(".cut-instead .have").first().textContent())
+                    .contains("not there: the 15 mm socket");
+            assertThat(page.locator("#step-163 .wrench").textContent()).contains("W3 (large): set 110 N·m");
+            page.locator(".tray").first().scrollIntoViewIfNeeded();
+            Screens.picture(page, "tray-1280", false);
         }
     }
 
     @Test
     void withoutScript_theButtonPlans() {
-        try (BrowserContext context = browser.newContext(new Browser.NewContextOptions().setJavaScriptEnabled(false))) {
+        try (BrowserContext context = screens.withoutScript()) {
             Page page = context.newPage();
-            page.navigate(server.address() + "/" + "sheet/demo-van");
+            page.navigate(screens.address() + "sheet/demo-van");
             page.check("input[value=pads]");
             page.click("button");
             assertThat(page.textContent("h1")).contains("Brake pads, left and right");
@@ -168,9 +154,9 @@ class JobPageTest {
 
     @Test
     void paper_showsTheWideLadderAndNoForm() {
-        try (BrowserContext context = context(390, ColorScheme.DARK)) {
+        try (BrowserContext context = screens.context(390, ColorScheme.DARK)) {
             Page page = context.newPage();
-            page.navigate(server.address() + "/" + JOB);
+            page.navigate(screens.address() + JOB);
             page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
             assertThat(page.isVisible(".ladder-wide")).isTrue();
             assertThat(page.isVisible(".ladder-narrow")).isFalse();
@@ -182,10 +168,10 @@ class JobPageTest {
     @ParameterizedTest
     @CsvSource({"LIGHT,1280", "DARK,1280", "LIGHT,390", "DARK,390"})
     void accessibilityRules_findNothing(ColorScheme scheme, int width) {
-        try (BrowserContext context = context(width, scheme)) {
+        try (BrowserContext context = screens.context(width, scheme)) {
             Page page = context.newPage();
             for (String address : List.of("", "sheet/demo-van", "sheet/demo-van?renew=pads", JOB, "no-such-page")) {
-                page.navigate(server.address() + "/" + address);
+                page.navigate(screens.address() + address);
                 if (address.contains("pads") && address.startsWith("sheet")) {
                     page.waitForSelector("#live .minutes");
                 }
@@ -196,11 +182,11 @@ class JobPageTest {
                                 + rule.getNodes().get(0).getHtml())
                         .isEmpty();
             }
-            page.navigate(server.address() + "/" + JOB);
-            picture(page, "plan-top-" + width + "-" + scheme.name().charAt(0), false);
+            page.navigate(screens.address() + JOB);
+            Screens.picture(page, "plan-top-" + width + "-" + scheme.name().charAt(0), false);
             page.locator(".steps").first().scrollIntoViewIfNeeded();
             page.evaluate("document.querySelectorAll('.steps')[0].scrollIntoView()");
-            picture(page, "plan-steps-" + width + "-" + scheme.name().charAt(0), false);
+            Screens.picture(page, "plan-steps-" + width + "-" + scheme.name().charAt(0), false);
         }
     }
 }

@@ -1,0 +1,73 @@
+package putback.app.web;
+
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.options.ColorScheme;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Map;
+import putback.store.sheets.ToolboxRead;
+import putback.store.sheets.ToolboxReader;
+
+/** A real browser before the real server, which serves the garage of the demonstration. */
+final class Screens implements AutoCloseable {
+    private static final Path PICTURES = Path.of("target", "screenshots");
+
+    private final Server server;
+    private final Playwright playwright;
+    private final Browser browser;
+
+    Screens() {
+        ToolboxRead.Sound sound = (ToolboxRead.Sound) ToolboxReader.demo();
+        Clock clock = Clock.fixed(Instant.parse("2026-11-02T12:00:00Z"), ZoneOffset.UTC);
+        server = Server.start(0, new Garage(sound.toolbox(), clock));
+        playwright = Playwright.create(
+                new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+        browser = playwright
+                .chromium()
+                .launch(new BrowserType.LaunchOptions()
+                        .setExecutablePath(Path.of("/usr/bin/chromium"))
+                        .setArgs(List.of(
+                                "--headless",
+                                "--no-sandbox",
+                                "--disable-gpu",
+                                "--disable-quic",
+                                "--no-first-run",
+                                "--disable-background-networking",
+                                "--disable-component-update",
+                                "--disable-sync")));
+    }
+
+    @Override
+    public void close() {
+        browser.close();
+        playwright.close();
+        server.close();
+    }
+
+    /** Where the server is, with a slash at the end. */
+    String address() {
+        return server.address() + "/";
+    }
+
+    BrowserContext context(int width, ColorScheme scheme) {
+        return browser.newContext(
+                new Browser.NewContextOptions().setViewportSize(width, 900).setColorScheme(scheme));
+    }
+
+    BrowserContext withoutScript() {
+        return browser.newContext(new Browser.NewContextOptions().setJavaScriptEnabled(false));
+    }
+
+    static void picture(Page page, String name, boolean whole) {
+        page.screenshot(new Page.ScreenshotOptions()
+                .setPath(PICTURES.resolve(name + ".png"))
+                .setFullPage(whole));
+    }
+}
