@@ -132,7 +132,7 @@ final class LabourCases {
                 .agrees(second.amount(chance -> 115 + 15 * Normal.quantile(chance))));
         ShelfRule third = value(ShelfRule.of(60, 110));
         String wrong = "normal 80, 30; costs 60 and 110";
-        cases.add(new LabourFigure(CONJUGATE, wrong, "amount", "68.68")
+        cases.add(new LabourFigure(NEWSVENDOR, wrong, "amount", "68.68")
                 .agrees(third.amount(chance -> 80 + 30 * Normal.quantile(chance))));
         cases.add(new LabourFigure(WRONG_ANSWER, wrong, "amount as printed", "92.6")
                 .known(

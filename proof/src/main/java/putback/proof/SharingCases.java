@@ -26,8 +26,8 @@ final class SharingCases {
     private SharingCases() {}
 
     static void add(List<Case> cases) {
-        attempts(cases);
         split(cases, AIRPORT, "costs 8, 11, 13, 18", SharingCases::airport, "2", "3", "4", "9");
+        attempts(cases);
         split(cases, ORDERS, "six steps shared by A, B, C", SharingCases::union, "32", "40", "40");
         split(
                 cases,
