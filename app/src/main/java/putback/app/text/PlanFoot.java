@@ -34,6 +34,10 @@ final class PlanFoot {
         minutes();
         sentences("ADVICE", plan.advice());
         sentences("WARNINGS", plan.warnings());
+        page.gap()
+                .words(
+                        Ink.FAINT,
+                        "The car maker's data and procedure, local codes and licensed practice rule over all of this.");
     }
 
     private void tools() {

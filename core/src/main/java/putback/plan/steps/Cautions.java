@@ -33,6 +33,8 @@ final class Cautions {
     private static final String DUST = "Brake dust: wipe it wet, never brush or blow it dry; it is not to be breathed.";
     private static final String TAPER = "Leave the nut on by a few threads: the taper lets go with a bang.";
     private static final String IMPACT = "No impact wrench for the last turn: only a torque wrench knows when to stop.";
+    private static final String SAME_SIDE =
+            "Turn the side that the figure is meant for, hold the other: nut and bolt head do not rub alike.";
     private static final String WHEEL =
             "Wheel, hub and seats clean, threads clean and dry: what lies between them settles and the fasteners go loose.";
     private static final String UNKNOWN = "Torque not known: take it from the maker's data.";
@@ -286,6 +288,10 @@ final class Cautions {
             lines.add(ROD);
         } else if (joint.fastener().critical() || job.holdsWheel(joint)) {
             lines.add(IMPACT);
+        }
+        boolean figure = !(back.tightening() instanceof Tightening.Unknown) && back.tightening() != Tightening.SNUG;
+        if (figure && joint.entry().kind() == JointKind.BOLT_NUT) {
+            lines.add(SAME_SIDE);
         }
         return lines;
     }

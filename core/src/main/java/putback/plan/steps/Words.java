@@ -91,7 +91,7 @@ final class Words {
             return "snug by hand";
         }
         String source = fastener.source() == null ? "source not given" : "source: " + fastener.source();
-        return figure(asked) + ", " + condition(fastener.condition()) + "; " + source;
+        return figure(asked) + ", " + hardware(fastener) + condition(fastener.condition()) + "; " + source;
     }
 
     private static String figure(Tightening asked) {
@@ -107,6 +107,10 @@ final class Words {
 
     static String angle(Angle angle) {
         return angle.text();
+    }
+
+    private static String hardware(Fastener fastener) {
+        return fastener.singleUse() ? "new, " : "re-used, ";
     }
 
     private static String condition(Condition condition) {
