@@ -33,6 +33,11 @@ public record ReadingWindow(Torque low, Torque high) {
                 : new Parsed.Value<>(new ReadingWindow(new Torque(low), new Torque(high)));
     }
 
+    /** How far a reading is off, as a share of the reference: (xa - xr) / xr (ISO 6789). */
+    public static double deviation(Torque reading, Torque reference) {
+        return (reading.newtonMetres() - reference.newtonMetres()) / reference.newtonMetres();
+    }
+
     /** The least that is allowed where nobody states it: a tenth below the wanted torque. */
     public static Torque usualLeast(Torque wanted) {
         return new Torque((1 - USUAL) * wanted.newtonMetres());

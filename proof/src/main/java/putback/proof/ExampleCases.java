@@ -33,6 +33,7 @@ final class ExampleCases {
         sae(cases);
         adapters(cases);
         units(cases);
+        WrenchCases.add(cases);
     }
 
     private static void course(List<Case> cases) {
