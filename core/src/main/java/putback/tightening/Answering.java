@@ -47,7 +47,8 @@ final class Answering {
         StatedTorque stated = asked.goal() instanceof Asked.Goal.ByTorque by
                 ? by.stated()
                 : new StatedTorque(torque, TorqueUnit.NEWTON_METRE);
-        Plausibility plausibility = Plausibility.of(asked.thread(), asked.grade(), FrictionSpan.DRY, stated);
+        Plausibility plausibility =
+                Plausibility.of(asked.thread(), asked.grade(), FrictionSpan.DRY, stated, asked.prevailing());
         boolean hexFits = asked.hex() == null || HexSizes.doubt(asked.thread(), asked.hex()) == null;
         double scatter = Method.TORQUE_WRENCH.scatter();
         return new Tightness(

@@ -44,7 +44,17 @@ public record Plausibility(Verdict verdict, Torque low, Torque high, List<Torque
 
     /** Holds a stated torque against what the thread, the class and the friction allow. */
     public static Plausibility of(ScrewThread thread, PropertyClass grade, FrictionSpan span, StatedTorque stated) {
-        Judge judge = new Judge(thread, grade.strength(thread), span);
+        return of(thread, grade, span, stated, Torque.ZERO);
+    }
+
+    /**
+     * The same for a locking nut.
+     *
+     * @param prevailing what the nut takes before it clamps, zero or more
+     */
+    public static Plausibility of(
+            ScrewThread thread, PropertyClass grade, FrictionSpan span, StatedTorque stated, Torque prevailing) {
+        Judge judge = new Judge(thread, grade.strength(thread), span, prevailing);
         Torque low = judge.torqueAt(FULL_USE, span.least());
         Torque high = judge.torqueAt(FULL_USE, span.most());
         List<TorqueUnit> fitting = new ArrayList<>();
@@ -54,8 +64,7 @@ public record Plausibility(Verdict verdict, Torque low, Torque high, List<Torque
             }
         }
         double share = judge.share(stated.torque());
-        boolean tooMuch =
-                stated.torque().newtonMetres() > judge.torqueAt(1, span.limit()).newtonMetres();
+        boolean tooMuch = judge.isTooMuch(stated.torque());
         boolean tooLittle = share < FINGER_TIGHT || (share < SLACK && !fitting.isEmpty());
         Verdict verdict = tooMuch || tooLittle ? Verdict.WRONG : fitting.isEmpty() ? Verdict.FITS : Verdict.CANNOT_TELL;
         String what = thread.designation() + " of " + (grade.isSae() ? "" : "class ") + grade.mark();
@@ -66,7 +75,7 @@ public record Plausibility(Verdict verdict, Torque low, Torque high, List<Torque
 
     /** Whether {@link #of} would let the torque stand, without a word about it: nearly all do. */
     public static boolean stands(ScrewThread thread, PropertyClass grade, FrictionSpan span, StatedTorque stated) {
-        Judge judge = new Judge(thread, grade.strength(thread), span);
+        Judge judge = new Judge(thread, grade.strength(thread), span, Torque.ZERO);
         boolean clear = judge.share(stated.torque()) >= SLACK && !judge.isTooMuch(stated.torque());
         return clear || of(thread, grade, span, stated).isPlausible();
     }
@@ -76,15 +85,17 @@ public record Plausibility(Verdict verdict, Torque low, Torque high, List<Torque
         return verdict != Verdict.WRONG;
     }
 
-    private record Judge(ScrewThread thread, Strength strength, FrictionSpan span) {
+    private record Judge(ScrewThread thread, Strength strength, FrictionSpan span, Torque prevailing) {
         /** Torque that uses a share of the yield stress at a friction. */
         Torque torqueAt(double use, double friction) {
-            return law(friction).torque(Utilisation.clamp(thread, strength, friction, use), Torque.ZERO);
+            return law(friction).torque(Utilisation.clamp(thread, strength, friction, use), prevailing);
         }
 
         /** Share of the yield stress at the middle friction. */
         double share(Torque torque) {
-            return Utilisation.share(thread, strength, MIDDLE, law(MIDDLE).clamp(torque, Torque.ZERO));
+            return torque.newtonMetres() <= prevailing.newtonMetres()
+                    ? 0
+                    : Utilisation.share(thread, strength, MIDDLE, law(MIDDLE).clamp(torque, prevailing));
         }
 
         boolean isTooMuch(Torque torque) {

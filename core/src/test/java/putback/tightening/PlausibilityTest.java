@@ -8,6 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import putback.quantity.Parsed;
 import putback.quantity.StatedTorque;
+import putback.quantity.Torque;
 import putback.quantity.TorqueUnit;
 
 class PlausibilityTest {
@@ -101,5 +102,18 @@ class PlausibilityTest {
 
     private static <T> T value(Parsed<T> parsed) {
         return ((Parsed.Value<T>) parsed).value();
+    }
+
+    @Test
+    void whatALockingNutTakes_isNoClampLoad() {
+        ScrewThread m12 = ((Parsed.Value<ScrewThread>) ScrewThread.parse("M12")).value();
+        PropertyClass grade = ((Parsed.Value<PropertyClass>) PropertyClass.parse("8.8")).value();
+        StatedTorque stated = ((Parsed.Value<StatedTorque>) StatedTorque.parse("80 N·m")).value();
+        assertThat(Plausibility.of(m12, grade, FrictionSpan.DRY, stated, new Torque(10))
+                        .isPlausible())
+                .isTrue();
+        Plausibility tight = Plausibility.of(m12, grade, FrictionSpan.DRY, stated, new Torque(70));
+        assertThat(tight.isPlausible()).isFalse();
+        assertThat(tight.otherUnits()).containsExactly(TorqueUnit.POUND_FOOT);
     }
 }
