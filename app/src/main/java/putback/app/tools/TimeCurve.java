@@ -1,0 +1,159 @@
+package putback.app.tools;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import putback.labour.time.JobTime;
+
+/**
+ * How long a job may take, as a curve: the higher, the likelier. Upright lines for the likely time, for the time that four
+ * jobs in five keep to, for the one after which to stop and call, and for the ceiling with what lies beyond it.
+ */
+public final class TimeCurve {
+    private static final double LEFT = 12;
+    private static final double WIDTH = 656;
+    private static final double BASE = 168;
+    private static final double TALL = 108;
+    private static final int POINTS = 160;
+    private static final double LAST = 0.995;
+    private static final double ROOM = 1.06;
+    private static final double[] STEPS = {1, 2, 5, 10, 20, 30, 60, 120, 240, 480, 960, 2400, 6000};
+    private static final double MOST_TICKS = 9;
+    private static final double FIRST_ROW = 12;
+    private static final double ROW = 16;
+
+    private final JobTime time;
+    private final double from;
+    private final double to;
+    private final StringBuilder svg = new StringBuilder(9000);
+
+    private TimeCurve(JobTime time, @Nullable Double ceilingMinutes) {
+        this.time = time;
+        double first = time.quantile(1 - LAST);
+        double last = time.quantile(LAST);
+        if (ceilingMinutes != null && ceilingMinutes > first && ceilingMinutes < 2 * last) {
+            last = Math.max(last, ceilingMinutes * ROOM);
+        }
+        this.from = Math.max(0, first - (last - first) * (ROOM - 1));
+        this.to = Math.max(last, from + 1);
+    }
+
+    /**
+     * SVG with a title in words.
+     *
+     * @param ceilingMinutes labour that the ceiling leaves room for; null without one
+     */
+    public static String draw(JobTime time, @Nullable Double ceilingMinutes) {
+        return new TimeCurve(time, ceilingMinutes).write(ceilingMinutes);
+    }
+
+    private String write(@Nullable Double ceiling) {
+        long likely = Math.round(time.quantile(0.5));
+        long most = Math.round(time.quantile(0.8));
+        long stop = Math.round(time.quantile(0.95));
+        svg.append("<svg class=\"curve\" viewBox=\"0 0 680 212\" role=\"img\" aria-label=\"Likely ")
+                .append(likely);
+        svg.append(" minutes; four jobs in five keep to ").append(most).append(", one in twenty takes over ");
+        svg.append(stop).append("\">");
+        double[] heights = heights();
+        area("hill", heights, 0);
+        if (ceiling != null && ceiling < to) {
+            area("beyond", heights, (int) Math.round((Math.max(ceiling, from) - from) / (to - from) * POINTS));
+        }
+        ticks();
+        List<Mark> marks = new ArrayList<>();
+        marks.add(new Mark("likely", time.quantile(0.5), "likely " + likely));
+        marks.add(new Mark("most", time.quantile(0.8), "4 jobs in 5: " + most));
+        marks.add(new Mark("stop", time.quantile(0.95), "stop and call: " + stop));
+        if (ceiling != null && ceiling >= from && ceiling < to) {
+            marks.add(new Mark("ceiling", ceiling, "ceiling: " + Math.round(ceiling)));
+        }
+        marks.sort(Comparator.comparingDouble(Mark::minutes));
+        double row = FIRST_ROW;
+        for (Mark mark : marks) {
+            upright(mark.kind, mark.minutes, row, mark.words);
+            row += ROW;
+        }
+        return svg.append("</svg>").toString();
+    }
+
+    /** An upright line. Further right its words stand lower, so that no line crosses them. */
+    private record Mark(String kind, double minutes, String words) {}
+
+    /** Share of jobs in each slice of time, the largest 1. */
+    private double[] heights() {
+        double[] heights = new double[POINTS];
+        double above = time.chanceAbove(from);
+        double highest = 0;
+        for (int i = 0; i < POINTS; i++) {
+            double next = time.chanceAbove(from + (i + 1) * (to - from) / POINTS);
+            heights[i] = Math.max(0, above - next);
+            highest = Math.max(highest, heights[i]);
+            above = next;
+        }
+        for (int i = 0; i < POINTS; i++) {
+            heights[i] = highest == 0 ? 0 : heights[i] / highest;
+        }
+        return heights;
+    }
+
+    private void area(String kind, double[] heights, int first) {
+        if (first >= POINTS) {
+            return;
+        }
+        Outline outline = new Outline().from(LEFT + WIDTH * first / POINTS, BASE);
+        for (int i = first; i < POINTS; i++) {
+            outline.to(LEFT + WIDTH * (i + 0.5) / POINTS, BASE - TALL * heights[i]);
+        }
+        outline.to(LEFT + WIDTH, BASE).close();
+        svg.append("<path class=\"")
+                .append(kind)
+                .append("\" d=\"")
+                .append(outline)
+                .append("\"/>");
+    }
+
+    private void ticks() {
+        line("base", LEFT, BASE, LEFT + WIDTH, BASE);
+        double step = STEPS[STEPS.length - 1];
+        for (int i = STEPS.length - 1; i >= 0; i--) {
+            if ((to - from) / STEPS[i] <= MOST_TICKS) {
+                step = STEPS[i];
+            }
+        }
+        for (double at = Math.ceil(from / step) * step; at < to; at += step) {
+            double x = x(at);
+            line("base", x, BASE, x, BASE + 6);
+            text(x, BASE + 20, "mid", clock(at));
+        }
+    }
+
+    private static String clock(double minutes) {
+        long whole = Math.round(minutes);
+        return whole < 60 ? whole + " min" : whole / 60 + ":" + (whole % 60 < 10 ? "0" : "") + whole % 60 + " h";
+    }
+
+    private void upright(String kind, double minutes, double top, String words) {
+        double x = x(Math.min(minutes, to));
+        line(kind, x, top + 4, x, BASE);
+        boolean late = x > LEFT + WIDTH * 0.78;
+        text(late ? x - 6 : x + 6, top + 8, late ? "end" : "", words + " min");
+    }
+
+    private double x(double minutes) {
+        return LEFT + WIDTH * (minutes - from) / (to - from);
+    }
+
+    private void line(String kind, double x1, double y1, double x2, double y2) {
+        svg.append("<path class=\"").append(kind).append("\" d=\"");
+        svg.append(new Outline().from(x1, y1).to(x2, y2)).append("\"/>");
+    }
+
+    private void text(double x, double y, String kind, String words) {
+        svg.append("<text x=\"").append(Outline.figure(x)).append("\" y=\"").append(Outline.figure(y));
+        svg.append(kind.isEmpty() ? "\">" : "\" class=\"" + kind + "\">")
+                .append(words)
+                .append("</text>");
+    }
+}
