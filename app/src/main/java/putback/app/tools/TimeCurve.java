@@ -12,24 +12,26 @@ import putback.labour.time.JobTime;
  */
 public final class TimeCurve {
     private static final double LEFT = 12;
-    private static final double WIDTH = 656;
+    private static final double LETTER = 7;
     private static final double BASE = 168;
     private static final double TALL = 108;
     private static final int POINTS = 160;
     private static final double LAST = 0.995;
     private static final double ROOM = 1.06;
     private static final double[] STEPS = {1, 2, 5, 10, 20, 30, 60, 120, 240, 480, 960, 2400, 6000};
-    private static final double MOST_TICKS = 9;
+    private static final double TICK = 70;
     private static final double FIRST_ROW = 12;
     private static final double ROW = 16;
 
     private final JobTime time;
+    private final double width;
     private final double from;
     private final double to;
     private final StringBuilder svg = new StringBuilder(9000);
 
-    private TimeCurve(JobTime time, @Nullable Double ceilingMinutes) {
+    private TimeCurve(JobTime time, @Nullable Double ceilingMinutes, int width) {
         this.time = time;
+        this.width = width - 2 * LEFT;
         double first = time.quantile(1 - LAST);
         double last = time.quantile(LAST);
         if (ceilingMinutes != null && ceilingMinutes > first && ceilingMinutes < 2 * last) {
@@ -43,16 +45,19 @@ public final class TimeCurve {
      * SVG with a title in words.
      *
      * @param ceilingMinutes labour that the ceiling leaves room for; null without one
+     * @param width of the picture in px: 680 for a screen, 350 for a telephone
      */
-    public static String draw(JobTime time, @Nullable Double ceilingMinutes) {
-        return new TimeCurve(time, ceilingMinutes).write(ceilingMinutes);
+    public static String draw(JobTime time, @Nullable Double ceilingMinutes, int width) {
+        return new TimeCurve(time, ceilingMinutes, width).write(ceilingMinutes);
     }
 
     private String write(@Nullable Double ceiling) {
         long likely = Math.round(time.quantile(0.5));
         long most = Math.round(time.quantile(0.8));
         long stop = Math.round(time.quantile(0.95));
-        svg.append("<svg class=\"curve\" viewBox=\"0 0 680 212\" role=\"img\" aria-label=\"Likely ")
+        svg.append("<svg class=\"curve\" viewBox=\"0 0 ")
+                .append((int) (width + 2 * LEFT))
+                .append(" 212\" role=\"img\" aria-label=\"Likely ")
                 .append(likely);
         svg.append(" minutes; four jobs in five keep to ").append(most).append(", one in twenty takes over ");
         svg.append(stop).append("\">");
@@ -102,11 +107,11 @@ public final class TimeCurve {
         if (first >= POINTS) {
             return;
         }
-        Outline outline = new Outline().from(LEFT + WIDTH * first / POINTS, BASE);
+        Outline outline = new Outline().from(LEFT + width * first / POINTS, BASE);
         for (int i = first; i < POINTS; i++) {
-            outline.to(LEFT + WIDTH * (i + 0.5) / POINTS, BASE - TALL * heights[i]);
+            outline.to(LEFT + width * (i + 0.5) / POINTS, BASE - TALL * heights[i]);
         }
-        outline.to(LEFT + WIDTH, BASE).close();
+        outline.to(LEFT + width, BASE).close();
         svg.append("<path class=\"")
                 .append(kind)
                 .append("\" d=\"")
@@ -115,10 +120,10 @@ public final class TimeCurve {
     }
 
     private void ticks() {
-        line("base", LEFT, BASE, LEFT + WIDTH, BASE);
+        line("base", LEFT, BASE, LEFT + width, BASE);
         double step = STEPS[STEPS.length - 1];
         for (int i = STEPS.length - 1; i >= 0; i--) {
-            if ((to - from) / STEPS[i] <= MOST_TICKS) {
+            if ((to - from) / STEPS[i] <= width / TICK) {
                 step = STEPS[i];
             }
         }
@@ -137,12 +142,12 @@ public final class TimeCurve {
     private void upright(String kind, double minutes, double top, String words) {
         double x = x(Math.min(minutes, to));
         line(kind, x, top + 4, x, BASE);
-        boolean late = x > LEFT + WIDTH * 0.78;
+        boolean late = x + LETTER * (words.length() + 4) > LEFT + width;
         text(late ? x - 6 : x + 6, top + 8, late ? "end" : "", words + " min");
     }
 
     private double x(double minutes) {
-        return LEFT + WIDTH * (minutes - from) / (to - from);
+        return LEFT + width * (minutes - from) / (to - from);
     }
 
     private void line(String kind, double x1, double y1, double x2, double y2) {
