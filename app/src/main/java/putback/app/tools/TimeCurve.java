@@ -141,9 +141,9 @@ public final class TimeCurve {
 
     private void upright(String kind, double minutes, double top, String words) {
         double x = x(Math.min(minutes, to));
-        line(kind, x, top + 4, x, BASE);
         boolean late = x + LETTER * (words.length() + 4) > LEFT + width;
-        text(late ? x - 6 : x + 6, top + 8, late ? "end" : "", words + " min");
+        line(kind, x, late ? top + 12 : top, x, BASE);
+        text(late ? LEFT + width : x + 6, top + 8, late ? "end" : "", words + " min");
     }
 
     private double x(double minutes) {
