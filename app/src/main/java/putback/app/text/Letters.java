@@ -53,7 +53,9 @@ final class Letters {
             case '×' -> "x";
             case '±' -> "+-";
             case '…' -> "...";
-            case '–', '−', '─', '◐', '◌' -> "-";
+            case '–', '−', '─' -> "-";
+            case '◌' -> ".";
+            case '◐' -> "=";
             case '│' -> "|";
             case '├' -> "+";
             case '○' -> "o";
