@@ -2,7 +2,7 @@ package putback.plan.selection;
 
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.LinkedHashSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -30,13 +30,17 @@ public final class LeastWork {
 
     private static final long BUDGET = 2_000_000;
 
+    /** A cover that takes more nodes than this is found by the other method. */
+    private static final long EASY = 40;
+
     private final Demand demand;
     private final Network network;
     private final Items items;
     private final Opening opening;
     private final Landmarks landmarks;
     private final Hindrances hindrances;
-    private final Set<Clause> clauses = new LinkedHashSet<>();
+    private final Set<Clause> clauses = new HashSet<>();
+    private final List<Clause> known = new ArrayList<>();
     private final BitSet free = new BitSet();
     /** Items that some clause asks for. */
     private final BitSet askedFor = new BitSet();
@@ -64,7 +68,9 @@ public final class LeastWork {
     }
 
     private void learnt(Clause clause) {
-        clauses.add(clause);
+        if (clauses.add(clause)) {
+            known.add(clause);
+        }
         for (int item : clause.oneOf()) {
             askedFor.set(item);
         }
@@ -97,16 +103,47 @@ public final class LeastWork {
         BitSet in = in(within);
         BitSet out = out(within);
         while (true) {
-            Cover cover = cover(in, out, limit);
+            CoverSolver solver = new CoverSolver(items.weight, EASY);
+            Cover cover = solver.least(List.copyOf(known), in, out, limit);
+            effort += solver.nodes();
+            if (solver.exhausted()) {
+                return hard(in, out, limit);
+            }
             if (cover == null) {
                 return null;
             }
-            BitSet chosen = (BitSet) cover.items().clone();
-            chosen.or(free);
-            chosen.andNot(out);
+            BitSet chosen = withFree(cover.items(), out);
             if (!learn(chosen, out)) {
                 return choice(chosen, in, cover.weight());
             }
+        }
+    }
+
+    private @Nullable Choice hard(BitSet in, BitSet out, long limit) {
+        CoverTree tree = new CoverTree(items.weight, known, new Lacking(out), BUDGET);
+        Cover cover = tree.least(in, out, limit);
+        effort += tree.nodes();
+        return cover == null ? null : choice(withFree(cover.items(), out), in, cover.weight());
+    }
+
+    private BitSet withFree(BitSet cover, BitSet out) {
+        BitSet chosen = (BitSet) cover.clone();
+        chosen.or(free);
+        chosen.andNot(out);
+        return chosen;
+    }
+
+    /** What choices without some items lack. */
+    private final class Lacking implements CoverTree.Doubts {
+        private final BitSet out;
+
+        Lacking(BitSet out) {
+            this.out = out;
+        }
+
+        @Override
+        public boolean learn(BitSet cover) {
+            return LeastWork.this.learn(withFree(cover, out), out);
         }
     }
 
@@ -127,7 +164,7 @@ public final class LeastWork {
 
     private @Nullable Cover cover(BitSet in, BitSet out, long limit) {
         CoverSolver solver = new CoverSolver(items.weight, BUDGET);
-        Cover cover = solver.least(List.copyOf(clauses), in, out, limit);
+        Cover cover = solver.least(List.copyOf(known), in, out, limit);
         effort += solver.nodes();
         return cover;
     }
@@ -308,6 +345,6 @@ public final class LeastWork {
     }
 
     List<Clause> known() {
-        return new ArrayList<>(clauses);
+        return List.copyOf(known);
     }
 }
