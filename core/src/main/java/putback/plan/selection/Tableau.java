@@ -14,6 +14,7 @@ final class Tableau {
     private static final double TINY = 1e-11;
     private static final double PIVOT = 1e-7;
     private static final double FEASIBLE = 1e-7;
+    private static final int SPARSE = 3;
 
     private final double[] lower;
     private final double[] upper;
@@ -31,6 +32,10 @@ final class Tableau {
     private int columns;
     private double raised;
     private int rayRow = -1;
+    /** Which columns of the row of the last pivot are not 0. */
+    private int[] filled = new int[32];
+
+    private int filledCount;
     private int raySign;
 
     /**
@@ -55,6 +60,7 @@ final class Tableau {
         if (columns == reduced.length) {
             reduced = Arrays.copyOf(reduced, 2 * columns);
             outside = Arrays.copyOf(outside, 2 * columns);
+            filled = new int[2 * columns];
             for (int row = 0; row < rows; row++) {
                 coefficients[row] = Arrays.copyOf(coefficients[row], 2 * columns);
             }
@@ -228,9 +234,7 @@ final class Tableau {
             basicValue[i] -= coefficients[i][column] * change;
         }
         basicValue[row] = at[entering] + change;
-        for (int j = 0; j < columns; j++) {
-            own[j] /= pivot;
-        }
+        scale(own, pivot);
         own[column] = 1 / pivot;
         for (int i = 0; i < rows; i++) {
             if (i != row && coefficients[i][column] != 0) {
@@ -247,12 +251,29 @@ final class Tableau {
         at[leaving] = to;
     }
 
+    private void scale(double[] own, double pivot) {
+        filledCount = 0;
+        for (int j = 0; j < columns; j++) {
+            double value = own[j] / pivot;
+            own[j] = Math.abs(value) < TINY ? 0 : value;
+            if (own[j] != 0) {
+                filled[filledCount++] = j;
+            }
+        }
+    }
+
+    /** Column by column where the row is mostly empty; the plain loop is the faster one elsewhere. */
     private void subtract(double[] from, double[] own, int column) {
         double factor = from[column];
         from[column] = 0;
+        if (filledCount * SPARSE < columns) {
+            for (int k = 0; k < filledCount; k++) {
+                from[filled[k]] -= factor * own[filled[k]];
+            }
+            return;
+        }
         for (int j = 0; j < columns; j++) {
-            double value = from[j] - factor * own[j];
-            from[j] = Math.abs(value) < TINY ? 0 : value;
+            from[j] -= factor * own[j];
         }
     }
 }
