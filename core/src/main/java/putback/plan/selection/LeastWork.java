@@ -33,6 +33,9 @@ public final class LeastWork {
     /** A cover that takes more nodes than this is found by the other method. */
     private static final long EASY = 40;
 
+    /** Nodes to tell whether there is room. */
+    private static final long TELLING = 2_000;
+
     private final Demand demand;
     private final Network network;
     private final Items items;
@@ -104,7 +107,7 @@ public final class LeastWork {
         BitSet out = out(within);
         while (true) {
             CoverSolver solver = new CoverSolver(items.weight, EASY);
-            Cover cover = solver.least(List.copyOf(known), in, out, limit);
+            Cover cover = solver.least(known, in, out, limit);
             effort += solver.nodes();
             if (solver.exhausted()) {
                 return hard(in, out, limit);
@@ -157,16 +160,15 @@ public final class LeastWork {
                 : leastRank + items.weight[joint] < limit && mayBeBelow(withJoint, limit);
     }
 
-    /** Whether what is known so far leaves room for a choice of the given kind below the limit. */
+    /**
+     * Whether what is known so far leaves room for a choice of the given kind below the limit; true as well where that
+     * would take long to tell.
+     */
     public boolean mayBeBelow(Within within, long limit) {
-        return cover(in(within), out(within), limit) != null;
-    }
-
-    private @Nullable Cover cover(BitSet in, BitSet out, long limit) {
-        CoverSolver solver = new CoverSolver(items.weight, BUDGET);
-        Cover cover = solver.least(List.copyOf(known), in, out, limit);
+        CoverSolver solver = new CoverSolver(items.weight, TELLING);
+        Cover cover = solver.least(known, in(within), out(within), limit);
         effort += solver.nodes();
-        return cover;
+        return cover != null || solver.exhausted();
     }
 
     /** Nodes of search so far, over all questions. */
@@ -238,7 +240,7 @@ public final class LeastWork {
     private void learnMissing(BitSet chosen, BitSet wanted, BitSet planned, BitSet out) {
         BitSet allowed = (BitSet) chosen.clone();
         long[] worth = landmarks.freshWorth();
-        while (!Landmarks.contains(opening.opened(allowed, new BitSet(), planned), wanted)) {
+        while (!Landmarks.contains(opening.openedUntil(wanted, allowed, new BitSet(), planned), wanted)) {
             BitSet missing = landmarks.missing(allowed, planned, wanted, out, worth);
             learnt(Clause.oneOf(missing));
             BitSet usable = (BitSet) missing.clone();
