@@ -19,6 +19,10 @@ final class CoverTree {
     }
 
     private static final double WHOLE = 1e-6;
+
+    /** One node of so many is rounded to a choice. */
+    private static final int ROUNDED = 6;
+
     private static final int MOST_CLAUSES = 20_000;
 
     private final long[] weight;
@@ -110,6 +114,9 @@ final class CoverTree {
             if (relateBroken() || fixTooDear()) {
                 continue;
             }
+            if (nodes % ROUNDED != 1 && hasParts()) {
+                return true;
+            }
             BitSet chosen = rounding.chosen();
             long sum = sum(chosen);
             if (sum >= limit || !meetsAll(chosen)) {
@@ -147,6 +154,18 @@ final class CoverTree {
             }
         }
         return moved;
+    }
+
+    /** Whether some item is taken in part. */
+    private boolean hasParts() {
+        BitSet shown = relaxation.shown();
+        for (int item = shown.nextSetBit(0); item >= 0; item = shown.nextSetBit(item + 1)) {
+            double share = relaxation.share(item);
+            if (Math.min(share, 1 - share) > WHOLE) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean meetsAll(BitSet chosen) {

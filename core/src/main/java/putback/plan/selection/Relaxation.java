@@ -12,11 +12,14 @@ import java.util.BitSet;
 final class Relaxation {
     private static final int STEPS = 3000;
     private static final double MUCH = 64;
+    private static final int RENEWED = 1000;
 
     private final long[] weight;
     private final int shift;
     private final double unit;
-    private final Tableau tableau;
+    private Tableau tableau;
+    private final int most;
+    private int pivots;
     private final BitSet shown = new BitSet();
     private final byte[] fixed;
     private final long[] left;
@@ -43,6 +46,7 @@ final class Relaxation {
         this.shift = Math.max(0, Long.numberOfLeadingZeros(sum) - 15);
         this.unit = heaviest;
         this.total = sum;
+        this.most = most;
         this.tableau = new Tableau(weight.length + most);
         this.fixed = new byte[weight.length];
         this.left = new long[weight.length];
@@ -61,6 +65,19 @@ final class Relaxation {
         }
         tableau.addRow(weight.length + count, clause.oneOf(), clause.given(), 1.0 - clause.given().length);
         rows[count++] = clause;
+    }
+
+    /** The same programme before any step: steps add up rounding errors. */
+    private void renew() {
+        pivots = 0;
+        tableau = new Tableau(weight.length + most);
+        for (int item = shown.nextSetBit(0); item >= 0; item = shown.nextSetBit(item + 1)) {
+            tableau.addColumn(item, weight[item] / unit, fixed[item] == 1 ? 1 : 0, fixed[item] == 0 ? 0 : 1);
+        }
+        for (int row = 0; row < count; row++) {
+            int[] given = rows[row].given();
+            tableau.addRow(weight.length + row, rows[row].oneOf(), given, 1.0 - given.length);
+        }
     }
 
     private void show(int[] items) {
@@ -123,11 +140,15 @@ final class Relaxation {
 
     /** Solves until the bound is the best there is or reaches the limit; false when it reaches it. */
     boolean solve(long limit) {
+        if (pivots > RENEWED) {
+            renew();
+        }
         stepsLeft = STEPS;
         long now = prove();
         tableau.raised();
         double rise = 0;
         while (now < limit && stepsLeft-- > 0 && tableau.step()) {
+            pivots++;
             rise += tableau.raised() * unit;
             if (rise >= limit - now) {
                 now = prove();
