@@ -26,7 +26,8 @@ public final class SelectionSpread {
         for (int size : new int[] {50, 100}) {
             row(false, size, sheets, false);
         }
-        System.out.println("| sheets | joints | ours, median | worst | CP-SAT, median | worst | ratio, median | least |");
+        System.out.println(
+                "| sheets | joints | ours, median | worst | CP-SAT, median | worst | ratio, median | least |");
         System.out.println("|---|---|---|---|---|---|---|---|");
         for (boolean corners : new boolean[] {true, false}) {
             for (int size : SIZES) {
@@ -82,7 +83,8 @@ public final class SelectionSpread {
         double time = (System.nanoTime() - start) / 1e6;
         Selected selected = Selector.least(made.assembly(), made.wanted());
         boolean same = selected instanceof Selected.Sound sound
-                ? work.isPresent() && work.getAsLong() == sound.selection().work().millionths()
+                ? work.isPresent()
+                        && work.getAsLong() == sound.selection().work().millionths()
                 : work.isEmpty();
         if (!same) {
             throw new IllegalStateException(made + ": " + selected + " against " + work);
