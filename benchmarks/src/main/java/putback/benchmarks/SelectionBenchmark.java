@@ -32,13 +32,19 @@ public class SelectionBenchmark {
     @Param({"25", "50", "100", "200", "300"})
     public int joints;
 
+    /** Whether joints are spread over small corners or all over each other. */
+    @Param({"corners", "dense"})
+    public String kind = "dense";
+
     private Instance instance = SheetGenerator.make(0, 8, false);
 
     /** The first of the generated sheets of this size that can be planned at all; both methods must agree on it. */
     @Setup
     public void makeSheet() {
         for (long seed = 1; ; seed++) {
-            Instance made = SheetGenerator.make(seed, joints, true);
+            Instance made = kind.equals("corners")
+                    ? SheetGenerator.makeCorners(seed, joints)
+                    : SheetGenerator.make(seed, joints, true);
             if (Selector.least(made.assembly(), made.wanted()) instanceof Selected.Sound sound) {
                 long ours = sound.selection().work().millionths();
                 OptionalLong theirs = new SolverModel(made.assembly(), made.wanted()).leastWork();

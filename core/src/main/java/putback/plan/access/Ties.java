@@ -53,23 +53,29 @@ public final class Ties {
 
     private void buildRigid() {
         reset(rigid);
-        uniteClosed(rigid, network.rigidJoins);
         BitSet free = released;
         if (free != null) {
             for (int part = 1; part < rigid.length; part++) {
-                if (!network.tether[part] && !free.get(part)) {
-                    unite(rigid, 0, part);
-                }
+                rigid[part] = network.tether[part] || free.get(part) ? part : 0;
             }
         }
+        uniteClosed(rigid, network.rigidJoins);
+        flatten(rigid);
         rigidIsCurrent = true;
     }
 
+    /** The smaller index is the root, so each link but one leads to a part whose own is final already. */
+    private static void flatten(int[] links) {
+        for (int part = 1; part < links.length; part++) {
+            links[part] = links[links[part]];
+        }
+    }
+
     private void uniteClosed(int[] links, int[][] joins) {
-        for (int joint = 0; joint < joins.length; joint++) {
-            if (!open.get(joint)) {
-                int[] joined = joins[joint];
-                for (int i = 1; i < joined.length; i++) {
+        for (int joint = open.nextClearBit(0); joint < joins.length; joint = open.nextClearBit(joint + 1)) {
+            int[] joined = joins[joint];
+            for (int i = 1; i < joined.length; i++) {
+                if (links[joined[0]] != links[joined[i]]) {
                     unite(links, joined[0], joined[i]);
                 }
             }
@@ -78,15 +84,14 @@ public final class Ties {
 
     private void buildAny() {
         reset(any);
-        uniteClosed(any, network.joins);
         BitSet free = released;
         if (free != null) {
             for (int part = 1; part < any.length; part++) {
-                if (!free.get(part)) {
-                    unite(any, 0, part);
-                }
+                any[part] = free.get(part) ? part : 0;
             }
         }
+        uniteClosed(any, network.joins);
+        flatten(any);
         anyIsCurrent = true;
     }
 
@@ -125,12 +130,12 @@ public final class Ties {
             buildRigid();
         }
         if (!network.tether[partA] && !network.tether[partB]) {
-            return root(rigid, partA) == root(rigid, partB);
+            return rigid[partA] == rigid[partB];
         }
         if (network.tether[partA] && network.tether[partB]) {
             return tethersHeld(partA, partB);
         }
-        return network.tether[partA] ? touches(partA, root(rigid, partB)) : touches(partB, root(rigid, partA));
+        return network.tether[partA] ? touches(partA, rigid[partB]) : touches(partB, rigid[partA]);
     }
 
     /** Whether a closed joint of the tether touches a part of the group with this root. */
@@ -141,7 +146,7 @@ public final class Ties {
         for (int joint : network.jointsOf[tether]) {
             if (!open.get(joint)) {
                 for (int part : network.joins[joint]) {
-                    if (!network.tether[part] && root(rigid, part) == group) {
+                    if (!network.tether[part] && rigid[part] == group) {
                         return true;
                     }
                 }
@@ -163,7 +168,7 @@ public final class Ties {
                 continue;
             }
             for (int part : network.joins[joint]) {
-                if (part == b || !network.tether[part] && touches(b, root(rigid, part))) {
+                if (part == b || !network.tether[part] && touches(b, rigid[part])) {
                     return true;
                 }
             }
@@ -186,7 +191,7 @@ public final class Ties {
         if (!anyIsCurrent) {
             buildAny();
         }
-        return root(any, partA) == root(any, partB);
+        return any[partA] == any[partB];
     }
 
     /** Whether it dangles: neither held to the body nor off. */

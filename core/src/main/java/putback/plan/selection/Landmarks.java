@@ -92,7 +92,7 @@ final class Landmarks {
             for (int item : more) {
                 larger.set(item);
             }
-            return opening.opened(larger, open, planned);
+            return opening.openedUntil(goal, larger, open, planned);
         }
 
         /** Takes in all items that leave the goal out of reach; the whole of them together is known to open it. */

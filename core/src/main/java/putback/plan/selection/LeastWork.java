@@ -2,7 +2,7 @@ package putback.plan.selection;
 
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.LinkedHashSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -30,13 +30,20 @@ public final class LeastWork {
 
     private static final long BUDGET = 2_000_000;
 
+    /** A cover that takes more nodes than this is found by the other method. */
+    private static final long EASY = 40;
+
+    /** Nodes to tell whether there is room. */
+    private static final long TELLING = 2_000;
+
     private final Demand demand;
     private final Network network;
     private final Items items;
     private final Opening opening;
     private final Landmarks landmarks;
     private final Hindrances hindrances;
-    private final Set<Clause> clauses = new LinkedHashSet<>();
+    private final Set<Clause> clauses = new HashSet<>();
+    private final List<Clause> known = new ArrayList<>();
     private final BitSet free = new BitSet();
     /** Items that some clause asks for. */
     private final BitSet askedFor = new BitSet();
@@ -64,7 +71,9 @@ public final class LeastWork {
     }
 
     private void learnt(Clause clause) {
-        clauses.add(clause);
+        if (clauses.add(clause)) {
+            known.add(clause);
+        }
         for (int item : clause.oneOf()) {
             askedFor.set(item);
         }
@@ -97,16 +106,47 @@ public final class LeastWork {
         BitSet in = in(within);
         BitSet out = out(within);
         while (true) {
-            Cover cover = cover(in, out, limit);
+            CoverSolver solver = new CoverSolver(items.weight, EASY);
+            Cover cover = solver.least(known, in, out, limit);
+            effort += solver.nodes();
+            if (solver.exhausted()) {
+                return hard(in, out, limit);
+            }
             if (cover == null) {
                 return null;
             }
-            BitSet chosen = (BitSet) cover.items().clone();
-            chosen.or(free);
-            chosen.andNot(out);
+            BitSet chosen = withFree(cover.items(), out);
             if (!learn(chosen, out)) {
                 return choice(chosen, in, cover.weight());
             }
+        }
+    }
+
+    private @Nullable Choice hard(BitSet in, BitSet out, long limit) {
+        CoverTree tree = new CoverTree(items.weight, known, new Lacking(out), BUDGET);
+        Cover cover = tree.least(in, out, limit);
+        effort += tree.nodes();
+        return cover == null ? null : choice(withFree(cover.items(), out), in, cover.weight());
+    }
+
+    private BitSet withFree(BitSet cover, BitSet out) {
+        BitSet chosen = (BitSet) cover.clone();
+        chosen.or(free);
+        chosen.andNot(out);
+        return chosen;
+    }
+
+    /** What choices without some items lack. */
+    private final class Lacking implements CoverTree.Doubts {
+        private final BitSet out;
+
+        Lacking(BitSet out) {
+            this.out = out;
+        }
+
+        @Override
+        public boolean learn(BitSet cover) {
+            return LeastWork.this.learn(withFree(cover, out), out);
         }
     }
 
@@ -120,16 +160,15 @@ public final class LeastWork {
                 : leastRank + items.weight[joint] < limit && mayBeBelow(withJoint, limit);
     }
 
-    /** Whether what is known so far leaves room for a choice of the given kind below the limit. */
+    /**
+     * Whether what is known so far leaves room for a choice of the given kind below the limit; true as well where that
+     * would take long to tell.
+     */
     public boolean mayBeBelow(Within within, long limit) {
-        return cover(in(within), out(within), limit) != null;
-    }
-
-    private @Nullable Cover cover(BitSet in, BitSet out, long limit) {
-        CoverSolver solver = new CoverSolver(items.weight, BUDGET);
-        Cover cover = solver.least(List.copyOf(clauses), in, out, limit);
+        CoverSolver solver = new CoverSolver(items.weight, TELLING);
+        Cover cover = solver.least(known, in(within), out(within), limit);
         effort += solver.nodes();
-        return cover;
+        return cover != null || solver.exhausted();
     }
 
     /** Nodes of search so far, over all questions. */
@@ -201,7 +240,7 @@ public final class LeastWork {
     private void learnMissing(BitSet chosen, BitSet wanted, BitSet planned, BitSet out) {
         BitSet allowed = (BitSet) chosen.clone();
         long[] worth = landmarks.freshWorth();
-        while (!Landmarks.contains(opening.opened(allowed, new BitSet(), planned), wanted)) {
+        while (!Landmarks.contains(opening.openedUntil(wanted, allowed, new BitSet(), planned), wanted)) {
             BitSet missing = landmarks.missing(allowed, planned, wanted, out, worth);
             learnt(Clause.oneOf(missing));
             BitSet usable = (BitSet) missing.clone();
@@ -308,6 +347,6 @@ public final class LeastWork {
     }
 
     List<Clause> known() {
-        return new ArrayList<>(clauses);
+        return List.copyOf(known);
     }
 }

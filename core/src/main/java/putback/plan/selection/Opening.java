@@ -7,6 +7,8 @@ import putback.plan.access.Ties;
 
 /** Opens greedily whatever a set of items allows. What can be opened only grows with the items. */
 final class Opening {
+    private static final BitSet NEVER = new BitSet();
+
     private final Network network;
     private final Items items;
     private final BitSet forbidden;
@@ -26,6 +28,11 @@ final class Opening {
      * @param planned joints that have to come ahead of others because they are opened for certain
      */
     BitSet opened(BitSet allowed, BitSet already, BitSet planned) {
+        return openedUntil(NEVER, allowed, already, planned);
+    }
+
+    /** The same, but it may stop as soon as the goal is open. */
+    BitSet openedUntil(BitSet goal, BitSet allowed, BitSet already, BitSet planned) {
         BitSet open = (BitSet) already.clone();
         BitSet asides = items.asides(allowed);
         BitSet handled = items.handled(allowed);
@@ -33,7 +40,7 @@ final class Opening {
         waiting.andNot(open);
         waiting.andNot(forbidden);
         boolean moved = true;
-        while (moved) {
+        while (moved && (goal.isEmpty() || !Landmarks.contains(open, goal))) {
             moved = false;
             ties.rebuild(open, handled);
             for (int joint = waiting.nextSetBit(0); joint >= 0; joint = waiting.nextSetBit(joint + 1)) {

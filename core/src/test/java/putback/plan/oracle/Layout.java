@@ -9,15 +9,25 @@ import putback.sheet.Where;
 /** Grows the parts of a draft outward from the body, as a corner grows: mostly from the part before, tied by tethers. */
 final class Layout {
     private final Draft draft;
+    /** The first part of the corner that grows. */
+    private int first = 1;
 
     Layout(Draft draft) {
         this.draft = draft;
     }
 
+    /** Corners of about so many joints each, which meet at the body only. */
+    void growCorners(int joints, int joinedInEach) {
+        while (draft.size() < joints) {
+            first = draft.parts.size();
+            grow(Math.min(joints, draft.size() + joinedInEach));
+        }
+    }
+
     void grow(int joints) {
         while (draft.size() < joints) {
             double kind = draft.random.nextDouble();
-            boolean small = draft.parts.size() < 3;
+            boolean small = draft.parts.size() - first < 2;
             if (small || kind < 0.52) {
                 attach(newPart(false));
             } else if (kind < 0.64) {
@@ -57,10 +67,10 @@ final class Layout {
 
     /** One more joint between parts that are there already. */
     private void cross() {
-        int part = 1 + draft.random.nextInt(draft.parts.size() - 1);
+        int part = first + draft.random.nextInt(draft.parts.size() - first);
         int other = draft.chance(0.15)
                 ? Draft.BODY
-                : Math.max(1, part - 1 - draft.random.nextInt(draft.chance(0.8) ? 3 : draft.parts.size()));
+                : Math.max(first, part - 1 - draft.random.nextInt(draft.chance(0.8) ? 3 : draft.parts.size()));
         if (part != other) {
             JointDraft joint = newJoint(part, other);
             if (draft.chance(0.15)) {
@@ -89,7 +99,7 @@ final class Layout {
 
     private int parent(int part) {
         double kind = draft.random.nextDouble();
-        if (part == 1 || kind < 0.22) {
+        if (part == first || kind < 0.22) {
             return Draft.BODY;
         }
         return kind < 0.75 ? rigidBefore(part) : rigid(part);
@@ -100,14 +110,14 @@ final class Layout {
         while (draft.parts.get(before).tether) {
             before--;
         }
-        return before;
+        return before < first ? Draft.BODY : before;
     }
 
     /** Any rigid part but this one. */
     private int rigid(int but) {
         List<Integer> rigid = new ArrayList<>();
         for (int i = 0; i < draft.parts.size(); i++) {
-            if (i != but && !draft.parts.get(i).tether) {
+            if (i != but && (i == Draft.BODY || i >= first) && !draft.parts.get(i).tether) {
                 rigid.add(i);
             }
         }
@@ -116,6 +126,7 @@ final class Layout {
 
     private int near(int part) {
         int away = 1 + draft.random.nextInt(3);
-        return Math.max(0, Math.min(draft.parts.size() - 1, draft.chance(0.5) ? part - away : part + away));
+        int near = Math.min(draft.parts.size() - 1, draft.chance(0.5) ? part - away : part + away);
+        return near < first ? Draft.BODY : near;
     }
 }

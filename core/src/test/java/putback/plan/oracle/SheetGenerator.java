@@ -16,6 +16,7 @@ import putback.sheet.Where;
 /** Makes assemblies in which every rule of selection occurs, the same for the same seed. */
 public final class SheetGenerator {
     private static final int LARGEST_UNIT = 4;
+    private static final int CORNER = 25;
 
     private SheetGenerator() {}
 
@@ -31,9 +32,19 @@ public final class SheetGenerator {
      * @param joints how many joints the whole car has at least; a few more where a tether or a side brings them
      */
     public static Instance make(long seed, int joints, boolean sided) {
-        SplittableRandom random = new SplittableRandom(seed);
-        Draft draft = new Draft(random, sided);
+        Draft draft = new Draft(new SplittableRandom(seed), sided);
         new Layout(draft).grow(joints);
+        return finished(seed, draft);
+    }
+
+    /** The same for a car of small corners, few of whose parts are in the way of other corners. */
+    public static Instance makeCorners(long seed, int joints) {
+        Draft draft = new Draft(new SplittableRandom(seed), true);
+        new Layout(draft).growCorners(joints, CORNER);
+        return finished(seed, draft);
+    }
+
+    private static Instance finished(long seed, Draft draft) {
         new Hindrances(draft).add();
         List<UnitEntry> units = units(draft);
         Assembled assembled = Assembly.of(new Authoring(draft).sheet(seed, units));
