@@ -44,6 +44,9 @@ public final class PlanText {
     private String write() {
         page.words(Ink.STRONG, plan.assembly().sheet().title());
         page.words(Ink.PLAIN, "Renew: ", Headline.renewed(plan));
+        if (tray != null) {
+            page.words(Ink.PLAIN, "Tools: ", TrayText.summary(tray));
+        }
         int renew = firstRenewal();
         int together = firstTogether(renew);
         int after = afterwards(together);

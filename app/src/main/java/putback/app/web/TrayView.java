@@ -3,6 +3,7 @@ package putback.app.web;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import putback.app.text.TrayText;
 import putback.app.tools.ToolShape;
 import putback.plan.Plan;
 import putback.plan.ToolUse;
@@ -54,7 +55,7 @@ public record TrayView(boolean known, String summary, List<Place> tools, List<Pl
         for (TrayAid aid : tray.aids()) {
             aids.add(place(aid.atOnce() > 1 ? aid.atOnce() + " x " + aid.name() : aid.name(), aid.have(), aid.steps()));
         }
-        return new TrayView(true, summary(tray.missing()), tools, wrenches(tray), aids);
+        return new TrayView(true, TrayText.summary(tray), tools, wrenches(tray), aids);
     }
 
     private static List<Place> wrenches(Tray tray) {
@@ -79,14 +80,6 @@ public record TrayView(boolean known, String summary, List<Place> tools, List<Pl
                     ToolShape.draw("torque wrench", none)));
         }
         return places;
-    }
-
-    private static String summary(int missing) {
-        return missing == 0
-                ? "All of it is there, or something that will do."
-                : missing == 1
-                        ? "One thing is missing: get it before the car is stripped."
-                        : missing + " things are missing: get them before the car is stripped.";
     }
 
     private static Place place(String name, Have have, List<Integer> steps) {

@@ -84,15 +84,19 @@ public record Tray(List<TrayTool> tools, List<TrayAid> aids, Map<Integer, Tighte
         return List.copyOf(steps);
     }
 
-    /** How many tools and aids are not there, with nothing in their place. */
-    public int missing() {
-        int missing = 0;
+    /** Names of the tools and aids that are not there, with nothing in their place. */
+    public List<String> missing() {
+        List<String> missing = new ArrayList<>();
         for (TrayTool tool : tools) {
-            missing += tool.have().state() == Have.State.MISSING ? 1 : 0;
+            if (tool.have().state() == Have.State.MISSING) {
+                missing.add(tool.use().tool());
+            }
         }
         for (TrayAid aid : aids) {
-            missing += aid.have().state() == Have.State.MISSING ? 1 : 0;
+            if (aid.have().state() == Have.State.MISSING) {
+                missing.add(aid.atOnce() > 1 ? aid.atOnce() + " x " + aid.name() : aid.name());
+            }
         }
-        return missing;
+        return List.copyOf(missing);
     }
 }
