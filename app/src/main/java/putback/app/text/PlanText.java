@@ -45,7 +45,7 @@ public final class PlanText {
         page.words(Ink.STRONG, plan.assembly().sheet().title());
         page.words(Ink.PLAIN, "Renew: ", Headline.renewed(plan));
         if (tray != null) {
-            page.words(Ink.PLAIN, "Tools: ", TrayText.summary(tray));
+            page.words(Ink.PLAIN, TrayText.summary(tray));
         }
         int renew = firstRenewal();
         int together = firstTogether(renew);

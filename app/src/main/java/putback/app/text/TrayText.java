@@ -13,8 +13,8 @@ public final class TrayText {
         List<String> missing = tray.missing();
         return missing.isEmpty()
                 ? "All tools and aids are there, or something that will do."
-                : "Missing: " + String.join(", ", missing) + ". Get " + (missing.size() == 1 ? "it" : "them")
-                        + " before the car is stripped.";
+                : "Missing from the toolbox: " + String.join(", ", missing) + ". Get "
+                        + (missing.size() == 1 ? "it" : "them") + " before the car is stripped.";
     }
 
     /** After the tool and its steps: nothing where it is there and nothing is to be said of it. */
