@@ -118,6 +118,7 @@ public final class PlanJson {
         json.key("minutes").value(step.minutes().decimal());
         json.key("setup").value(step.setup().decimal());
         tightening(step.act() == Act.TIGHTEN ? step.fastener() : null);
+        hardware(step);
         TrayJson.step(
                 json, Limits.of(step), tray == null ? null : tray.wrenches().get(step.number()));
         json.key("stages").strings(step.stages());
@@ -125,6 +126,11 @@ public final class PlanJson {
         json.key("cautions").strings(step.cautions());
         json.key("text").value(step.text());
         json.endObject();
+    }
+
+    private void hardware(Step step) {
+        Fastener fastener = step.act() == Act.TIGHTEN || step.act() == Act.START ? step.fastener() : null;
+        json.key("fasteners").value(fastener == null ? null : fastener.singleUse() ? "new" : "re-used");
     }
 
     private void tightening(@Nullable Fastener fastener) {
@@ -139,7 +145,7 @@ public final class PlanJson {
         json.key("torqueNm").number(torque);
         json.key("angleDeg").number(angle);
         json.key("torqueSource").value(fastener == null || torque == null ? null : fastener.source());
-        json.key("fasteners").value(fastener == null ? null : fastener.singleUse() ? "new" : "re-used");
+        json.key("tightenAt").value(fastener == null ? null : fastener.tighten().word());
         json.key("condition")
                 .value(
                         fastener == null || torque == null

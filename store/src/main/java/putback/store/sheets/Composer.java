@@ -55,7 +55,7 @@ final class Composer {
         this.faults = faults;
         LoadSettings settings = LoadSettings.builder()
                 .setLabel(file)
-                .setCodePointLimit(SourceText.MOST_BYTES)
+                .setCodePointLimit(form.mostBytes())
                 .build();
         this.events = new Parse(settings).parseString(text).iterator();
     }

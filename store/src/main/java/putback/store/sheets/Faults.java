@@ -34,6 +34,13 @@ final class Faults {
         places.addAll(others.places);
     }
 
+    /** Takes over the faults of a line that was read by itself. */
+    void addShifted(Faults others, int lines) {
+        for (Fault fault : others.faults) {
+            add(new Place(fault.file(), fault.line() + lines, fault.column()), fault.message());
+        }
+    }
+
     boolean isEmpty() {
         return faults.isEmpty();
     }

@@ -89,7 +89,7 @@ sealed interface Origin {
         @Override
         public @Nullable String text(Faults faults) {
             try (InputStream stream = Stock.open(id)) {
-                return SourceText.decoded(stream.readNBytes(SourceText.MOST_BYTES + 1), name(), Form.SHEET, faults);
+                return SourceText.decoded(stream.readNBytes(Form.SHEET.mostBytes() + 1), name(), Form.SHEET, faults);
             } catch (IOException broken) {
                 faults.add(Place.startOf(name()), "the stock sheet cannot be read; the program file may be damaged");
                 return null;

@@ -15,9 +15,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Turns bytes into text, and refuses what is not a text file a person would have written. */
 final class SourceText {
-    /** A whole car takes less than a tenth of this. */
-    static final int MOST_BYTES = 1 << 20;
-
     private static final char REPLACEMENT = '\uFFFD';
 
     private SourceText() {}
@@ -37,7 +34,7 @@ final class SourceText {
             return null;
         }
         try (InputStream stream = new FileInputStream(file.toFile())) {
-            return decoded(stream.readNBytes(MOST_BYTES + 1), name, form, faults);
+            return decoded(stream.readNBytes(form.mostBytes() + 1), name, form, faults);
         } catch (IOException unreadable) {
             faults.add(start, "the file cannot be read; check that it may be read by you");
             return null;
@@ -46,8 +43,9 @@ final class SourceText {
 
     static @Nullable String decoded(byte[] bytes, String name, Form form, Faults faults) {
         String text = new String(bytes, StandardCharsets.UTF_8);
-        String wrong = bytes.length > MOST_BYTES
-                ? "the file is larger than 1 MiB, which no " + form.thing() + " is; check that it is the right file"
+        String wrong = bytes.length > form.mostBytes()
+                ? "the file is larger than " + form.mebibytes() + " MiB, which no " + form.thing()
+                        + " is; check that it is the right file"
                 : isMark(bytes, 0xFE, 0xFF) || isMark(bytes, 0xFF, 0xFE)
                         ? "the file is UTF-16; save it as UTF-8"
                         : text.indexOf('\0') >= 0
