@@ -14,6 +14,9 @@ import org.jspecify.annotations.Nullable;
 record NumberText(BigDecimal numerator, BigDecimal denominator, String rest) {
     private static final int MOST_DIGITS = 20;
 
+    /** A comma before three digits may stand for thousands or for a decimal point: nobody can tell, so it is refused. */
+    private static final int THOUSANDS = 3;
+
     boolean isFraction() {
         return denominator.compareTo(BigDecimal.ONE) != 0;
     }
@@ -58,9 +61,13 @@ record NumberText(BigDecimal numerator, BigDecimal denominator, String rest) {
 
         private @Nullable NumberText decimal(String whole) {
             String places = "";
+            boolean comma = at < text.length() && text.charAt(at) == ',';
             if (at + 1 < text.length() && isPoint(text.charAt(at)) && isDigit(text.charAt(at + 1))) {
                 at++;
                 places = digits();
+            }
+            if (comma && places.length() == THOUSANDS && !whole.isEmpty() && !whole.equals("0")) {
+                return null;
             }
             if ((whole.isEmpty() && places.isEmpty()) || places.length() > MOST_DIGITS) {
                 return null;

@@ -10,7 +10,8 @@ public final class PlainNumber {
     public static Parsed<BigDecimal> parse(String text) {
         NumberText number = NumberText.of(text);
         if (number == null || number.isFraction() || !number.rest().isEmpty()) {
-            return new Parsed.Refused<>("\"" + Shown.text(text) + "\" is not a plain number; write it like 0.25 or 12");
+            return new Parsed.Refused<>("\"" + Shown.text(text) + "\" is not a plain number; write it like 0.25 or 12"
+                    + (text.indexOf(',') > 0 ? ", thousands without a comma" : ""));
         }
         return new Parsed.Value<>(number.numerator());
     }

@@ -15,7 +15,8 @@ final class Quantities {
     static Parsed<BigDecimal> parse(String text, Kind kind) {
         NumberText number = NumberText.of(text);
         if (number == null) {
-            return refused(text, " is not " + kind.phrase(), kind);
+            String comma = text.indexOf(',') > 0 ? "; write decimals with a point and thousands without a comma" : "";
+            return refused(text, " is not " + kind.phrase() + comma, kind);
         }
         if (number.rest().isEmpty()) {
             return refused(text, " has no unit", kind);

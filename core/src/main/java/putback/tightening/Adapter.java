@@ -15,6 +15,14 @@ public record Adapter(double factor) {
     /** None, or one at a right angle. */
     public static final Adapter NONE = new Adapter(1);
 
+    /** A lever shorter than this share of the wrench is not pulled on. */
+    private static final double LEAST_LEVER = 0.1;
+
+    /** Beyond these a small error of a length is a large one of the torque. */
+    private static final double LEAST_SURE = 0.6;
+
+    private static final double MOST_SURE = 1.6;
+
     public Adapter {
         if (!(factor > 0) || Double.isInfinite(factor)) {
             throw new IllegalArgumentException("not a factor of an adapter: " + factor);
@@ -41,10 +49,10 @@ public record Adapter(double factor) {
         }
         double cosine = cosine(angle.degrees());
         double effective = lever + reach * cosine;
-        if (effective <= lever * 1e-9) {
+        if (effective <= lever * LEAST_LEVER) {
             return new Parsed.Refused<>("an adapter of " + adapter.text() + " at " + ThreadText.plain(angle.degrees())
                     + " deg on a wrench of " + wrench.text()
-                    + " points back past the hand: no pull on it tightens. Take a"
+                    + " points back to the hand or past it: no pull on it tightens as it should. Take a"
                     + " shorter adapter or a longer wrench");
         }
         return new Parsed.Value<>(new Adapter(lever / effective));
@@ -57,6 +65,11 @@ public record Adapter(double factor) {
             return 0;
         }
         return within == 0 ? 1 : within == 180 ? -1 : Math.cos(Math.toRadians(within));
+    }
+
+    /** Whether a small error of the lengths, or of where the hand pulls, makes a large one of the torque. */
+    public boolean isDelicate() {
+        return factor < LEAST_SURE || factor > MOST_SURE;
     }
 
     /** What the wrench is set to for a torque at the fastener. */

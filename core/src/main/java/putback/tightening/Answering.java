@@ -47,9 +47,16 @@ final class Answering {
         StatedTorque stated = asked.goal() instanceof Asked.Goal.ByTorque by
                 ? by.stated()
                 : new StatedTorque(torque, TorqueUnit.NEWTON_METRE);
-        Plausibility plausibility =
-                Plausibility.of(asked.thread(), asked.grade(), FrictionSpan.DRY, stated, asked.prevailing());
+        Plausibility plausibility = Plausibility.of(
+                asked.thread(),
+                asked.grade(),
+                FrictionSpan.DRY,
+                stated,
+                new Plausibility.Circumstance(
+                        asked.prevailing(), asked.angle() != null, !(asked.goal() instanceof Asked.Goal.ByTorque)));
         boolean hexFits = asked.hex() == null || HexSizes.doubt(asked.thread(), asked.hex()) == null;
+        Force after = afterAngle(asked, clamp);
+        Force end = after == null ? clamp : lesser(after, asked, strength);
         double scatter = Method.TORQUE_WRENCH.scatter();
         return new Tightness(
                 asked,
@@ -60,11 +67,18 @@ final class Answering {
                 torque,
                 new Force(clamp.newtons() * (1 - scatter)),
                 new Force(clamp.newtons() * (1 + scatter)),
-                law.loosening(clamp, asked.prevailing()),
-                new Torque(SETTLED * torque.newtonMetres()),
-                afterAngle(asked, clamp),
+                law.loosening(end, asked.prevailing()),
+                new Torque(SETTLED * law.torque(end, asked.prevailing()).newtonMetres()),
+                after,
                 plausibility,
                 plausibility.isPlausible() && hexFits);
+    }
+
+    /** An angle into yield ends at the load that yields. */
+    private static Force lesser(Force after, Asked asked, Strength strength) {
+        Force yields =
+                Utilisation.clamp(asked.thread(), strength, asked.friction().thread(), 1);
+        return after.newtons() < yields.newtons() ? after : yields;
     }
 
     private static @Nullable Force afterAngle(Asked asked, Force clamp) {

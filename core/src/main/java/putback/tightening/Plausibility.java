@@ -26,6 +26,17 @@ public record Plausibility(Verdict verdict, Torque low, Torque high, List<Torque
         WRONG
     }
 
+    /**
+     * What else is known of the torque.
+     *
+     * @param prevailing what a locking nut takes before it clamps, zero or more
+     * @param beforeAngle whether an angle follows, so that the torque alone may be small
+     * @param workedOut whether nobody stated it: it follows from a clamp load, and no other unit can be meant
+     */
+    public record Circumstance(Torque prevailing, boolean beforeAngle, boolean workedOut) {
+        static final Circumstance PLAIN = new Circumstance(Torque.ZERO, false, false);
+    }
+
     private static final double FULL_USE = 0.9;
     private static final double MIDDLE = 0.12;
 
@@ -44,32 +55,32 @@ public record Plausibility(Verdict verdict, Torque low, Torque high, List<Torque
 
     /** Holds a stated torque against what the thread, the class and the friction allow. */
     public static Plausibility of(ScrewThread thread, PropertyClass grade, FrictionSpan span, StatedTorque stated) {
-        return of(thread, grade, span, stated, Torque.ZERO);
+        return of(thread, grade, span, stated, Circumstance.PLAIN);
     }
 
-    /**
-     * The same for a locking nut.
-     *
-     * @param prevailing what the nut takes before it clamps, zero or more
-     */
+    /** The same under circumstances that change what the torque means. */
     public static Plausibility of(
-            ScrewThread thread, PropertyClass grade, FrictionSpan span, StatedTorque stated, Torque prevailing) {
-        Judge judge = new Judge(thread, grade.strength(thread), span, prevailing);
+            ScrewThread thread, PropertyClass grade, FrictionSpan span, StatedTorque stated, Circumstance when) {
+        Judge judge = new Judge(thread, grade.strength(thread), span, when.prevailing());
         Torque low = judge.torqueAt(FULL_USE, span.least());
         Torque high = judge.torqueAt(FULL_USE, span.most());
         List<TorqueUnit> fitting = new ArrayList<>();
         for (TorqueUnit unit : TorqueUnit.values()) {
-            if (unit != stated.unit() && judge.fits(stated.readAs(unit))) {
+            if (!when.workedOut() && unit != stated.unit() && judge.fits(stated.readAs(unit))) {
                 fitting.add(unit);
             }
         }
         double share = judge.share(stated.torque());
         boolean tooMuch = judge.isTooMuch(stated.torque());
-        boolean tooLittle = share < FINGER_TIGHT || (share < SLACK && !fitting.isEmpty());
+        boolean tooLittle = !when.beforeAngle() && (share < FINGER_TIGHT || (share < SLACK && !fitting.isEmpty()));
         Verdict verdict = tooMuch || tooLittle ? Verdict.WRONG : fitting.isEmpty() ? Verdict.FITS : Verdict.CANNOT_TELL;
         String what = thread.designation() + " of " + (grade.isSae() ? "" : "class ") + grade.mark();
         PlausibilityText text = new PlausibilityText(what, stated, low, high, fitting);
-        String reason = tooMuch ? text.tooMuch() : tooLittle ? text.tooLittle() : text.fits();
+        String reason = tooMuch
+                ? text.tooMuch()
+                : tooLittle
+                        ? text.tooLittle()
+                        : stated.torque().newtonMetres() > high.newtonMetres() ? text.aboveUsual() : text.fits();
         return new Plausibility(verdict, low, high, fitting, reason);
     }
 

@@ -25,6 +25,13 @@ record PlausibilityText(String what, StatedTorque stated, Torque low, Torque hig
                 + ". Check the unit; so little is right only where a nut sets the play of a bearing or the maker says so.";
     }
 
+    String aboveUsual() {
+        return figure() + " is above what it is given as a rule: " + span()
+                + "; right only where it rubs more than that, as with rust, paint or locker"
+                + readings(". The same figure read as ", " would fit")
+                + ". Check the thread, the class and the source.";
+    }
+
     String fits() {
         if (fitting.isEmpty()) {
             return figure() + " can be right: " + span() + ".";

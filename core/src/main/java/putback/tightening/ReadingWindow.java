@@ -48,6 +48,13 @@ public record ReadingWindow(Torque low, Torque high) {
         return new Torque((1 + USUAL) * wanted.newtonMetres());
     }
 
+    /** As far as a scale reaches that holds some of it. */
+    public ReadingWindow within(Torque lowest, Torque highest) {
+        return new ReadingWindow(
+                low.newtonMetres() < lowest.newtonMetres() ? lowest : low,
+                high.newtonMetres() > highest.newtonMetres() ? highest : high);
+    }
+
     /** Both units, the limits rounded inward. */
     public String text() {
         return Torque.windowText(low, high);

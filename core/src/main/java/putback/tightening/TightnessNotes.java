@@ -3,6 +3,7 @@ package putback.tightening;
 import java.util.ArrayList;
 import java.util.List;
 import putback.quantity.Force;
+import putback.quantity.Length;
 import putback.quantity.Torque;
 
 /** What belongs beside the figures of one fastener. */
@@ -14,26 +15,27 @@ final class TightnessNotes {
     static List<String> of(Tightness answer) {
         List<String> notes = new ArrayList<>();
         Asked asked = answer.asked();
+        boolean yields = answer.yieldUse() > 1;
+        if (yields) {
+            strength(answer, notes);
+        }
         if (asked.goal() instanceof Asked.Goal.ByTorque
                 || !answer.plausibility().isPlausible()) {
             notes.add(answer.plausibility().reason());
         }
-        if (asked.hex() != null) {
-            String doubt = HexSizes.doubt(asked.thread(), asked.hex());
-            if (doubt != null) {
-                notes.add(Character.toUpperCase(doubt.charAt(0)) + doubt.substring(1));
-            }
+        hexagon(asked, notes);
+        if (!yields) {
+            strength(answer, notes);
         }
-        strength(answer, notes);
         if (asked.angle() != null) {
             notes.add(angle(answer));
         }
-        notes.add("Friction decides more than the wrench: by torque wrench the clamp load may be "
-                + kn(answer.clampLow()) + " to " + kn(answer.clampHigh()) + " kN (plus or minus "
-                + percent(Method.TORQUE_WRENCH.scatter()) + ", MIL-HDBK-60 table I).");
-        notes.add(
-                "Loosening: the lower figure is straight after tightening, the upper after half a day; rust or galling"
-                        + " asks for half as much again and more.");
+        if (!yields) {
+            scatter(answer, notes);
+        }
+        if (asked.prevailing().newtonMetres() > 0) {
+            notes.add("What the locking nut takes is left out of the twist in the bolt.");
+        }
         if (asked.nutFactor() == null) {
             notes.add("Reckoned with friction " + plain(asked.friction().thread()) + " in the thread and "
                     + plain(asked.friction().head()) + " under the head, for "
@@ -41,6 +43,32 @@ final class TightnessNotes {
         }
         notes.add("The car maker's own figure, thread condition and hardware rule.");
         return notes;
+    }
+
+    private static void hexagon(Asked asked, List<String> notes) {
+        Length hex = asked.hex();
+        if (hex == null) {
+            return;
+        }
+        String doubt = HexSizes.doubt(asked.thread(), hex);
+        notes.add(
+                doubt == null
+                        ? "A hexagon of " + hex.acrossFlats() + " goes with "
+                                + asked.thread().designation() + "."
+                        : Character.toUpperCase(doubt.charAt(0)) + doubt.substring(1));
+    }
+
+    private static void scatter(Tightness answer, List<String> notes) {
+        notes.add("Friction decides more than the wrench: by torque wrench the clamp load may be "
+                + kn(answer.clampLow()) + " to " + kn(answer.clampHigh()) + " kN (plus or minus "
+                + percent(Method.TORQUE_WRENCH.scatter()) + ", MIL-HDBK-60 table I).");
+        boolean before = answer.asked().angle() != null && answer.clampAfterAngle() == null;
+        notes.add(
+                before
+                        ? "Loosening is for the torque alone; the angle adds to it. Rust or galling asks for half as much again"
+                                + " and more (common practice, no source)."
+                        : "Loosening: the lower figure is straight after tightening, the upper after half a day; rust or"
+                                + " galling asks for half as much again and more (common practice, no source).");
     }
 
     private static void strength(Tightness answer, List<String> notes) {

@@ -27,7 +27,7 @@ class AdapterTest {
         assertThat(Adapter.of(new Length(300), new Length(2000), new Angle(180)))
                 .isInstanceOf(Parsed.Refused.class)
                 .asString()
-                .contains("points back past the hand");
+                .contains("points back to the hand or past it");
         assertThat(Adapter.of(new Length(300), new Length(300), new Angle(180))).isInstanceOf(Parsed.Refused.class);
         assertThat(Adapter.of(new Length(0), new Length(50), new Angle(0))).isInstanceOf(Parsed.Refused.class);
         assertThat(Adapter.of(new Length(300), new Length(-50), new Angle(0))).isInstanceOf(Parsed.Refused.class);

@@ -109,10 +109,16 @@ class PlausibilityTest {
         ScrewThread m12 = ((Parsed.Value<ScrewThread>) ScrewThread.parse("M12")).value();
         PropertyClass grade = ((Parsed.Value<PropertyClass>) PropertyClass.parse("8.8")).value();
         StatedTorque stated = ((Parsed.Value<StatedTorque>) StatedTorque.parse("80 N·m")).value();
-        assertThat(Plausibility.of(m12, grade, FrictionSpan.DRY, stated, new Torque(10))
+        assertThat(Plausibility.of(
+                                m12,
+                                grade,
+                                FrictionSpan.DRY,
+                                stated,
+                                new Plausibility.Circumstance(new Torque(10), false, false))
                         .isPlausible())
                 .isTrue();
-        Plausibility tight = Plausibility.of(m12, grade, FrictionSpan.DRY, stated, new Torque(70));
+        Plausibility tight = Plausibility.of(
+                m12, grade, FrictionSpan.DRY, stated, new Plausibility.Circumstance(new Torque(70), false, false));
         assertThat(tight.isPlausible()).isFalse();
         assertThat(tight.otherUnits()).containsExactly(TorqueUnit.POUND_FOOT);
     }

@@ -89,6 +89,9 @@ public final class FastenerQuestion {
     }
 
     private static Friction friction(Given given) throws Unclear {
+        if (given.has("nut-factor") && (given.has("friction") || given.has("friction-head"))) {
+            throw given.unclear("nut-factor", "it takes the place of friction; give one of them");
+        }
         Double both = given.read("friction", FastenerQuestion::coefficient);
         Double thread = given.read("friction-thread", FastenerQuestion::coefficient);
         Double head = given.read("friction-head", FastenerQuestion::coefficient);
@@ -105,7 +108,7 @@ public final class FastenerQuestion {
     }
 
     private static Parsed<Angle> angle(String text) {
-        Parsed<Angle> read = Angle.parse(text);
+        Parsed<Angle> read = Given.angle(text);
         return read instanceof Parsed.Value<Angle> value
                         && !(value.value().degrees() > 0 && value.value().degrees() <= 360)
                 ? new Parsed.Refused<>("\"" + text + "\" is not an angle above 0 to one turn")

@@ -2,7 +2,9 @@ package putback.app.asking;
 
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import putback.quantity.Angle;
 import putback.quantity.Parsed;
+import putback.quantity.PlainNumber;
 import putback.quantity.Torque;
 
 /**
@@ -60,6 +62,11 @@ public record Given(Function<String, @Nullable String> values, String dash) {
             return read.value();
         }
         throw unclear(name, parsed.refusal());
+    }
+
+    /** An angle; a plain number is degrees, since nothing else can be meant. */
+    static Parsed<Angle> angle(String text) {
+        return Angle.parse(PlainNumber.parse(text) instanceof Parsed.Value ? text + " deg" : text);
     }
 
     /** A number without a unit, above the lowest and at most the highest. */

@@ -5,6 +5,7 @@ import putback.app.asking.SettingQuestion;
 import putback.app.asking.Unclear;
 import putback.app.json.JsonWriter;
 import putback.quantity.Torque;
+import putback.quantity.TorqueUnit;
 import putback.tightening.ReadingWindow;
 
 /** What a torque wrench is set to with an adapter on it, and back. */
@@ -50,10 +51,41 @@ final class SettingCommand implements Command {
 
     private static String text(SettingQuestion.Answer answer) {
         ReadingWindow window = answer.window();
-        return "Set the wrench to " + answer.setting().text() + ": the fastener gets "
-                + answer.atFastener().text() + " (factor "
-                + Torque.figure(answer.adapter().factor()) + ").\n"
-                + (window == null ? "" : "A reading of " + window.text() + " is surely right.\n");
+        StringBuilder text = new StringBuilder();
+        String factor = " (factor " + Torque.figure(answer.adapter().factor()) + ").\n";
+        if (answer.isReading()) {
+            text.append("A reading of ")
+                    .append(both(answer))
+                    .append(" was ")
+                    .append(answer.atFastener().text());
+            text.append(" at the fastener").append(factor);
+            if (window != null) {
+                text.append("By the wrench's deviation it was ")
+                        .append(Torque.spanText(window.low(), window.high()))
+                        .append(".\n");
+            }
+        } else {
+            text.append("Set the wrench to ").append(both(answer)).append(": the fastener gets ");
+            text.append(answer.atFastener().text()).append(factor);
+            if (window != null) {
+                text.append("A reading of ").append(window.text()).append(" is surely right.\n");
+            }
+        }
+        for (String remark : answer.remarks()) {
+            text.append(remark).append('\n');
+        }
+        return text.toString();
+    }
+
+    /** Both units, and the one that was asked in where it is a third. */
+    private static String both(SettingQuestion.Answer answer) {
+        TorqueUnit unit = answer.unit();
+        String text = unit == TorqueUnit.NEWTON_METRE
+                ? answer.setting().text()
+                : answer.setting().textPoundFeetFirst();
+        return unit == TorqueUnit.NEWTON_METRE || unit == TorqueUnit.POUND_FOOT
+                ? text
+                : unit.text(answer.setting().newtonMetres() / unit.newtonMetres()) + ", " + text;
     }
 
     private static String json(SettingQuestion.Answer answer) {
@@ -65,9 +97,12 @@ final class SettingCommand implements Command {
         json.key("atFastenerLbfFt").number(answer.atFastener().poundFeet());
         ReadingWindow window = answer.window();
         if (window != null) {
-            json.key("readingNm").beginArray().number(window.low().newtonMetres());
+            json.key(answer.isReading() ? "fastenerNm" : "readingNm")
+                    .beginArray()
+                    .number(window.low().newtonMetres());
             json.number(window.high().newtonMetres()).endArray();
         }
+        json.key("remarks").strings(answer.remarks());
         return json.endObject() + "\n";
     }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import putback.labour.seized.Attempt;
 import putback.labour.seized.Hazard;
 import putback.labour.seized.LeftOut;
+import putback.labour.seized.Nearby;
 import putback.labour.seized.Row;
 import putback.labour.seized.Try;
 
@@ -40,6 +41,7 @@ public final class RowText {
                             + " in all. Nine times in ten it takes no more than "
                             + minutes(row.p90Minutes().decimal()) + ".");
         }
+        unknown(text, row);
         section(text, "Not here:", row.leftOut(), true);
         section(text, "Not worth a try:", row.leftOut(), false);
         text.append('\n');
@@ -69,6 +71,26 @@ public final class RowText {
 
     private static void detail(StringBuilder text, String said) {
         text.append("   ").append(said).append('\n');
+    }
+
+    /** Beside something that must not be hurt nobody is led to what nobody knows. */
+    private static void unknown(StringBuilder text, Row row) {
+        List<String> names = row.unknownHazards();
+        if (!names.isEmpty()) {
+            text.append('\n');
+            wrapped(
+                    text,
+                    "",
+                    "Nobody has said whether these bring flame, heat, sparks or blows: " + String.join(", ", names)
+                            + ". Say it with hazards, and look before each.");
+        }
+        if (row.nearby().contains(Nearby.HIGH_VOLTAGE)) {
+            text.append('\n');
+            wrapped(
+                    text,
+                    "",
+                    "High voltage nearby: nothing here before a trained person has isolated it and proved it dead.");
+        }
     }
 
     private static void section(StringBuilder text, String title, List<LeftOut> leftOut, boolean banned) {

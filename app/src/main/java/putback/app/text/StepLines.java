@@ -103,11 +103,19 @@ final class StepLines {
         String name = joint.name();
         int at = text.indexOf(' ') + 1;
         for (; at < text.length(); at++) {
-            if (text.regionMatches(true, at, name, 0, name.length())) {
+            if (isWord(text, at, name)) {
                 return text.substring(0, at).stripTrailing() + text.substring(at + name.length());
             }
         }
         return text;
+    }
+
+    /** Whether a name stands here by itself, and not inside a longer word. */
+    private static boolean isWord(String text, int at, String name) {
+        int end = at + name.length();
+        return text.regionMatches(true, at, name, 0, name.length())
+                && text.charAt(at - 1) == ' '
+                && (end == text.length() || !Character.isLetterOrDigit(text.charAt(end)));
     }
 
     private String tools(String said) {

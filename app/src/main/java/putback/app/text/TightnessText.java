@@ -1,6 +1,7 @@
 package putback.app.text;
 
 import java.util.Locale;
+import putback.quantity.Force;
 import putback.quantity.Torque;
 import putback.tightening.Asked;
 import putback.tightening.Strength;
@@ -29,10 +30,19 @@ public final class TightnessText {
         String proof = strength.proofIsYield() ? "load at 0.2 %" : "proof load";
         line(text, proof, answer.proofLoad().text());
         line(text, "clamp load", answer.clamp().text());
-        line(text, "", bar(answer.proofUse()));
+        line(text, "", bar(answer.proofUse(), strength.proofIsYield() ? "load at 0.2 %" : "proof load"));
         line(text, "yield used", percent(answer.yieldUse()) + ", pull and twist together");
         line(text, "torque", answer.torque().text());
-        line(text, "loosening", Torque.spanText(answer.looseningLow(), answer.looseningHigh()));
+        Force after = answer.clampAfterAngle();
+        if (after != null) {
+            line(text, "with the angle", after.text() + " if it stays elastic");
+        }
+        line(
+                text,
+                "loosening",
+                answer.yieldUse() > 1
+                        ? "not reckoned: the bolt yields first"
+                        : Torque.spanText(answer.looseningLow(), answer.looseningHigh()));
         text.append('\n');
         for (String note : answer.notes()) {
             wrapped(text, note);
@@ -45,10 +55,10 @@ public final class TightnessText {
     }
 
     /** Clamp load against proof load: the bar is full at the proof load. */
-    private static String bar(double use) {
+    private static String bar(double use, String of) {
         int full = (int) Math.min(BAR, Math.round(use * BAR));
-        return "[" + "=".repeat(full) + " ".repeat(BAR - full) + (use > 1 ? ">" : "]") + " " + percent(use)
-                + " of proof load";
+        return "[" + "=".repeat(full) + " ".repeat(BAR - full) + (use > 1 ? ">" : "]") + " " + percent(use) + " of "
+                + of;
     }
 
     private static String percent(double share) {

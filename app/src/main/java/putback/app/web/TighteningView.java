@@ -76,6 +76,16 @@ public record TighteningView(
         return value == null ? "" : value;
     }
 
+    /** Whether any of the values is there. */
+    public boolean hasAny(String... names) {
+        for (String name : names) {
+            if (!value(name).isEmpty()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Whether thread and class and one of the three are there. */
     public boolean isAsked() {
         return !value("thread").isEmpty()
@@ -124,7 +134,11 @@ public record TighteningView(
         figures.put("Of proof load", Math.round(100 * answer.proofUse()) + " %");
         figures.put("Of yield, pull and twist", Math.round(100 * answer.yieldUse()) + " %");
         figures.put("Proof load", answer.proofLoad().text());
-        figures.put("To loosen it", Torque.spanText(answer.looseningLow(), answer.looseningHigh()));
+        figures.put(
+                "To loosen it",
+                answer.yieldUse() > 1
+                        ? "not reckoned: the bolt yields first"
+                        : Torque.spanText(answer.looseningLow(), answer.looseningHigh()));
         return figures;
     }
 
@@ -133,12 +147,13 @@ public record TighteningView(
         Torque torque = answer.torque();
         SettingQuestion.Answer setting = SettingQuestion.answer(given.with("torque", torque));
         ReadingWindow window = setting.window();
-        if (given.has("wrench") || window != null) {
-            lines.add("Set the wrench to " + setting.setting().text() + ": the fastener gets "
+        if (given.has("wrench") || given.has("step") || window != null) {
+            lines.add("Set the wrench to " + setting.setting().text() + with(given) + ": the fastener gets "
                     + setting.atFastener().text() + ".");
             if (window != null) {
                 lines.add("A reading of " + window.text() + " is surely right.");
             }
+            lines.addAll(setting.remarks());
             return lines;
         }
         Limits limits = Limits.usual(torque);
@@ -150,6 +165,14 @@ public record TighteningView(
         Task task = new Task(tool(answer.asked()), torque, limits.least(), limits.most(), false, false, false);
         lines.addAll(WrenchText.lines(limits, new WrenchChoice(toolbox, LocalDate.now(garage.clock())).of(task)));
         return lines;
+    }
+
+    private static String with(Given given) {
+        String adapter = given.values().apply("adapter");
+        String angle = given.values().apply("at");
+        return adapter == null
+                ? ""
+                : ", with the adapter of " + adapter + (angle == null ? " straight on" : " at " + angle);
     }
 
     private static String tool(Asked asked) {

@@ -142,6 +142,24 @@ class ResortsCommandTest {
         }
     }
 
+    @Test
+    void nearAnAirbag_noFlameAndNoBlow_howeverItIsCalled_andWhatNobodyKnowsIsSaid() throws IOException {
+        Said said = said("""
+                rate: 60
+                near: [airbag, high voltage]
+                resorts:
+                  blowlamp: {minutes: 5, chance: 0.6}
+                  oxy-acetylene: {minutes: 5, chance: 0.7}
+                  induction: {minutes: 5, chance: 0.7}
+                  angle-grinder: {minutes: 5, chance: 1}
+                  airhammer: {minutes: 5, chance: 0.5}
+                  grandfathers-trick: {minutes: 5, chance: 0.5}
+                """);
+        assertThat(said.out())
+                .contains("1. grandfathers-trick", "Nobody has said whether these bring", "trained person")
+                .doesNotContain("2. ");
+    }
+
     private Said said(String text, String... more) throws IOException {
         Path file = Files.write(folder.resolve("r.yaml"), text.getBytes(StandardCharsets.UTF_8));
         String[] words = new String[2 + more.length];

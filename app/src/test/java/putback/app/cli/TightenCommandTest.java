@@ -70,7 +70,7 @@ class TightenCommandTest {
                 Said.by("setting", "--torque", "80 N·m", "--wrench", "400mm", "--adapter", "50mm", "--at", "90deg");
         assertThat(square.out()).contains("Set the wrench to 80 N·m");
         Said back = Said.by("setting", "--reading", "80 N·m", "--wrench", "400mm", "--adapter", "50mm");
-        assertThat(back.out()).contains("the fastener gets 90 N·m");
+        assertThat(back.out()).contains("was 90 N·m (66 lbf·ft) at the fastener");
     }
 
     @Test
@@ -87,7 +87,7 @@ class TightenCommandTest {
         Said said =
                 Said.by("setting", "--torque", "90 N·m", "--wrench", "0.3 m", "--adapter", "2 m", "--at", "180 deg");
         assertThat(said.exit()).isEqualTo(Exit.BAD_INPUT);
-        assertThat(said.err()).contains("points back past the hand");
+        assertThat(said.err()).contains("points back to the hand or past it");
     }
 
     @Test
@@ -123,5 +123,67 @@ class TightenCommandTest {
     @CsvSource({"front-strut", "twist-beam", "front-brake", "demo-van"})
     void theStockSheets_raiseNoDoubt(String sheet) {
         assertThat(Said.by("check", sheet).err()).isEmpty();
+    }
+
+    @Test
+    void aTorqueAboveTheRule_isNotSaidToBeRight_andABoltThatYieldsSaysSoFirst() {
+        Said said = Said.by("tighten", "--thread", "M10", "--class", "8.8", "--torque", "80Nm");
+        assertThat(said.out())
+                .contains(
+                        "- The bolt yields",
+                        "is above what it is given as a rule",
+                        "not reckoned: the bolt yields first")
+                .doesNotContain("can be right", "the clamp load may be");
+    }
+
+    @Test
+    void aTorqueThatNobodyStated_isNotReadInAnotherUnit() {
+        Said said = Said.by("tighten", "--thread", "M12x1.25", "--class", "10.9", "--clamp", "500 kN");
+        assertThat(said.out()).doesNotContain("read as");
+    }
+
+    @Test
+    void anAngle_isInTheLoosening_whereItCanBeReckoned_andTheFirstStageIsNotBlamed() {
+        String[] words = {
+            "tighten",
+            "--thread",
+            "M12x1.25",
+            "--class",
+            "10.9",
+            "--torque",
+            "10 N·m",
+            "--angle",
+            "180",
+            "--stiffness",
+            "100000 N/mm"
+        };
+        assertThat(Said.by(words).out()).contains("with the angle").doesNotContain("hardly clamps");
+    }
+
+    @Test
+    void setting_neverLeavesItsOwnWindow() {
+        assertThat(Said.by("setting", "--torque", "90 N·m", "--step", "50 N·m").err())
+                .contains("no mark of 50 N·m", "take a finer wrench");
+        assertThat(Said.by("setting", "--torque", "90 N·m", "--deviation", "4%", "--limit", "92 N·m")
+                        .out())
+                .startsWith("Set the wrench to 88.3 N·m")
+                .contains("does not pass the limit");
+    }
+
+    @Test
+    void reading_isHeldAgainstTheLimit() {
+        String[] words = {
+            "setting", "--reading", "80 N·m", "--wrench", "400mm", "--adapter", "50mm", "--limit", "85 N·m"
+        };
+        assertThat(Said.by(words).out())
+                .contains("A reading of 80 N·m (59 lbf·ft) was 90 N·m", "above the limit of 85 N·m");
+    }
+
+    @Test
+    void aCommaBeforeThreeDigits_isRefused_sinceNobodyCanTell() {
+        Said said = Said.by("setting", "--torque", "90 N·m", "--wrench", "1,200 mm", "--adapter", "50mm");
+        assertThat(said.exit()).isEqualTo(Exit.BAD_INPUT);
+        assertThat(said.err()).contains("thousands without a comma");
+        assertThat(Said.by("setting", "--torque", "0,125 kgf·m").exit()).isEqualTo(Exit.DONE);
     }
 }

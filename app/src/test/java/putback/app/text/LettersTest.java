@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 class LettersTest {
     @Test
     void ascii_keepsUnitsAndLettersReadable() {
-        assertThat(Letters.shown("98 N·m, 90°, Bügel, ○ ● ◐ 3–4", true)).isEqualTo("98 N.m, 90 deg, Bugel, o * - 3-4");
+        assertThat(Letters.shown("98 N·m, 90°, Bügel, ○ ● ◐ 3–4", true)).isEqualTo("98 N.m, 90 deg, Bugel, o * = 3-4");
         assertThat(Letters.shown("車輪", true)).isEqualTo("??");
     }
 

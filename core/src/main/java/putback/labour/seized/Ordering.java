@@ -61,7 +61,7 @@ final class Ordering {
                 leftOut.add(neverPays(one.attempt, last));
             }
         }
-        return reckoning.row(leftOut);
+        return reckoning.row(leftOut, seized.nearby());
     }
 
     private static LeftOut neverPays(Attempt attempt, @Nullable Attempt last) {

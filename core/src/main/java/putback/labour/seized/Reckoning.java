@@ -37,13 +37,14 @@ final class Reckoning {
         }
     }
 
-    Row row(List<LeftOut> leftOut) {
+    Row row(List<LeftOut> leftOut, List<Nearby> nearby) {
         return new Row(
                 tries,
                 leftOut,
                 minutes,
                 sixtyfold.divide(SIXTY, digits),
                 p90 == null ? elapsed : p90,
-                left.setScale(Math.min(left.scale(), digits.getPrecision()), RoundingMode.HALF_EVEN));
+                left.setScale(Math.min(left.scale(), digits.getPrecision()), RoundingMode.HALF_EVEN),
+                nearby);
     }
 }

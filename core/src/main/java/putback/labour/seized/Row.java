@@ -1,6 +1,7 @@
 package putback.labour.seized;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import putback.quantity.Minutes;
 
@@ -13,6 +14,7 @@ import putback.quantity.Minutes;
  * @param expectedCost time at the rate, damage and scrap, on average; not rounded
  * @param p90Minutes in nine cases of ten no more than this is spent
  * @param leftChance that none of them works, 0 to 1
+ * @param nearby what must not be hurt
  */
 public record Row(
         List<Try> tries,
@@ -20,10 +22,24 @@ public record Row(
         BigDecimal expectedMinutes,
         BigDecimal expectedCost,
         Minutes p90Minutes,
-        BigDecimal leftChance) {
+        BigDecimal leftChance,
+        List<Nearby> nearby) {
     public Row {
         tries = List.copyOf(tries);
         leftOut = List.copyOf(leftOut);
+        nearby = List.copyOf(nearby);
+    }
+
+    /** Ids of what is tried although nobody said, and no word tells, what it does to what is near; none where nothing is. */
+    public List<String> unknownHazards() {
+        List<String> unknown = new ArrayList<>();
+        for (Try one : tries) {
+            String id = one.attempt().id();
+            if (!nearby.isEmpty() && one.attempt().hazards().isEmpty() && !UsualHazards.isHarmless(id)) {
+                unknown.add(id);
+            }
+        }
+        return List.copyOf(unknown);
     }
 
     /** Whether the last of them always works. */

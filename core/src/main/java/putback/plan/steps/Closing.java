@@ -131,7 +131,9 @@ final class Closing {
         String later = job.tightenedLater(joint)
                 ? Words.they(back, "; it is", "; they are") + " tightened " + later(joint) + "."
                 : ", no tighter yet.";
-        String touches = Words.they(back, " until it touches", " until they touch");
+        String touches = job.holdsWheel(joint)
+                ? " crosswise until the wheel sits square and snug"
+                : Words.they(back, " until it touches", " until they touch");
         log.add(Draft.at(Act.RUN_DOWN, joint, "Run down " + Words.of(joint) + touches + later)
                 .turning(joint, back)
                 .minutes(Charges.runDown(joint)));

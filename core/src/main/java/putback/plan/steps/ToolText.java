@@ -13,7 +13,10 @@ final class ToolText {
 
     private ToolText() {}
 
-    /** Such as {@code 19 mm socket}, {@code 11 mm flare spanner} or {@code hand}. */
+    /**
+     * Such as {@code 19 mm socket}, {@code 11 mm flare spanner} or {@code hand}. Where a key through the middle holds the
+     * other side a spanner turns it: a socket would cover the key.
+     */
     static String tool(Joint joint, Fastener fastener) {
         String named = joint.entry().tool();
         if (named != null) {
@@ -23,7 +26,10 @@ final class ToolText {
         if (hex == null) {
             return HAND;
         }
-        return hex.acrossFlats() + (joint.entry().kind() == JointKind.UNION ? " flare spanner" : " socket");
+        if (joint.entry().kind() == JointKind.UNION) {
+            return hex.acrossFlats() + " flare spanner";
+        }
+        return hex.acrossFlats() + (fastener.hold() instanceof Holding.ByKey ? " spanner" : " socket");
     }
 
     /** Equal for two steps between which no tool is changed; empty for bare hands, which change nothing. */

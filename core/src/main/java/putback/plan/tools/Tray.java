@@ -40,7 +40,7 @@ public record Tray(List<TrayTool> tools, List<TrayAid> aids, Map<Integer, Tighte
     public static Tray of(Plan plan, Toolbox toolbox, LocalDate on) {
         List<TrayTool> tools = new ArrayList<>();
         for (ToolUse use : plan.tools()) {
-            tools.add(new TrayTool(use, Have.tool(toolbox, use.tool())));
+            tools.add(new TrayTool(use, BothEnds.judged(toolbox, use, plan.tools())));
         }
         WrenchChoice choice = new WrenchChoice(toolbox, on);
         Map<Integer, Tightened> wrenches = new TreeMap<>();

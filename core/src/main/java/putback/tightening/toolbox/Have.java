@@ -58,6 +58,9 @@ public record Have(State state, String remark) {
         if (one == null) {
             return new Have(State.MISSING, "");
         }
+        if (one.count() < atOnce && one.name().contains("compressor")) {
+            return new Have(State.INSTEAD, "there is only " + one.count() + ": take one off before the next goes on");
+        }
         return one.count() < atOnce
                 ? new Have(State.MISSING, "there " + (one.count() == 1 ? "is" : "are") + " only " + one.count())
                 : new Have(State.THERE, one.remark());

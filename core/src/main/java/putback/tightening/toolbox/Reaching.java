@@ -3,7 +3,10 @@ package putback.tightening.toolbox;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import putback.quantity.Angle;
 import putback.quantity.Length;
+import putback.quantity.Parsed;
+import putback.tightening.Adapter;
 
 /**
  * What goes between a torque wrench and the fastener.
@@ -33,32 +36,33 @@ record Reaching(List<Owned> sockets, @Nullable Owned crowfoot) {
 
     /** What the hand has to know of it. */
     List<String> remarks(TorqueWrench wrench, Task task) {
-        Length drive = wrench.drive();
-        if (!sockets.isEmpty()) {
-            List<String> remarks = new ArrayList<>();
-            if (drive != null && !hasDrive(drive)) {
-                remarks.add(otherDrive(drive));
-            }
-            if (task.key() && !isOpenAbove()) {
-                remarks.add("no key reaches through this socket: hold with the key while it is run down; if the middle"
-                        + " still turns under the wrench, a pass-through socket or a crowfoot adapter is needed");
-            }
+        List<String> remarks = new ArrayList<>();
+        if (crowfoot != null && (sockets.isEmpty() || task.key())) {
+            remarks.add(square(wrench, task, crowfoot));
             return remarks;
         }
-        if (crowfoot == null) {
-            return List.of();
+        Length drive = wrench.drive();
+        if (!sockets.isEmpty() && drive != null && !hasDrive(drive)) {
+            remarks.add(otherDrive(drive));
         }
-        return List.of("crowfoot adapter square to the wrench, so that the setting stays; another angle changes it"
-                + " (putback setting)");
+        if (task.key()) {
+            remarks.add("the wrench's square covers the key: hold with the key while the spanner runs it down; if the"
+                    + " middle still turns under the wrench, it takes a crowfoot adapter");
+        }
+        return remarks;
     }
 
-    private boolean isOpenAbove() {
-        for (Owned socket : sockets) {
-            if (socket.tool().form() == ToolForm.PASS_THROUGH) {
-                return true;
-            }
+    private static String square(TorqueWrench wrench, Task task, Owned crowfoot) {
+        String said = "with the " + crowfoot.tool().text() + " square to the wrench, so that the setting stays";
+        Length reach = crowfoot.reach();
+        Length length = wrench.length();
+        if (reach == null || length == null) {
+            return said + "; another angle changes it (putback setting)";
         }
-        return crowfoot != null;
+        return Adapter.of(length, reach, new Angle(0)) instanceof Parsed.Value<Adapter> straight
+                ? said + "; straight on it would be "
+                        + straight.value().setting(task.torque()).text()
+                : said;
     }
 
     private boolean hasDrive(Length drive) {

@@ -9,6 +9,9 @@ final class Substitutes {
 
     private static final double LARGER_MM = 0.15;
 
+    /** No more than this share of the size, or it rounds a small hexagon. */
+    private static final double LARGER_SHARE = 0.012;
+
     private Substitutes() {}
 
     /** In words; null when nothing of the toolbox would do. */
@@ -25,9 +28,12 @@ final class Substitutes {
                                 ? null
                                 : "the " + other(wanted, ToolForm.SPANNER) + ", where a socket need not reach";
             case SPANNER ->
-                toolbox.owned(ToolForm.SOCKET, wanted.size()) == null
-                        ? null
-                        : "the " + other(wanted, ToolForm.SOCKET) + " with a ratchet, where there is room for it";
+                toolbox.owned(ToolForm.PASS_THROUGH, wanted.size()) != null
+                        ? "the " + other(wanted, ToolForm.PASS_THROUGH)
+                        : toolbox.owned(ToolForm.SOCKET, wanted.size()) == null
+                                ? null
+                                : "the " + other(wanted, ToolForm.SOCKET)
+                                        + " with a ratchet, where there is room for it";
             case FLARE_SPANNER, CROWFOOT, HEX_KEY, PASS_THROUGH -> null;
         };
     }
@@ -47,7 +53,8 @@ final class Substitutes {
     /** Whether a tool's size goes on what the wanted one goes on. */
     static boolean fits(Tool tool, Tool wanted) {
         double larger = tool.size().millimetres() - wanted.size().millimetres();
-        return larger >= -SMALLER_MM && larger <= LARGER_MM;
+        return larger >= -SMALLER_MM
+                && larger <= Math.min(LARGER_MM, LARGER_SHARE * wanted.size().millimetres());
     }
 
     private static String other(Tool wanted, ToolForm form) {

@@ -36,6 +36,18 @@ public record Toolbox(
         return null;
     }
 
+    /** How many sockets of a size there are, pass-through ones and those of another system that fit included. */
+    public int count(Length size) {
+        int count = 0;
+        Tool wanted = new Tool(ToolForm.SOCKET, size);
+        for (Owned owned : tools) {
+            boolean socket =
+                    owned.tool().form() == ToolForm.SOCKET || owned.tool().form() == ToolForm.PASS_THROUGH;
+            count += socket && Substitutes.fits(owned.tool(), wanted) ? 1 : 0;
+        }
+        return count;
+    }
+
     /** What a plan calls so among the tools without a size; null when there is none. */
     public @Nullable Kept kept(String name) {
         return named(kept, name);

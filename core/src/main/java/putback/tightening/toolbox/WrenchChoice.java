@@ -78,7 +78,7 @@ public final class WrenchChoice {
         return new Parsed.Value<>(new Tightened.With(
                 wrench,
                 setting,
-                readable.value(),
+                readable.value().within(wrench.low(), wrench.high()),
                 wrench.upkeep().due(on, toolbox.interval()),
                 remarks(wrench, task, reaching)));
     }

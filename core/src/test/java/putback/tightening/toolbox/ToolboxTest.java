@@ -180,6 +180,14 @@ class ToolboxTest {
         Task keyed = new Task("18 mm socket", new Torque(95), new Torque(86), new Torque(104), false, true, false);
         assertThat(chosen(keyed, wrench("B", 40, 200, 1, FRESH)))
                 .isInstanceOfSatisfying(Tightened.With.class, with -> assertThat(with.remarks())
-                        .anySatisfy(remark -> assertThat(remark).startsWith("no key reaches through this socket")));
+                        .anySatisfy(remark -> assertThat(remark).contains("covers the key")));
+    }
+
+    @Test
+    void toolWithoutASize_isTakenToGoOnAnyWrench() {
+        Task bit = new Task("T30 bit", new Torque(95), new Torque(86), new Torque(104), false, false, false);
+        assertThat(chosen(bit, wrench("B", 40, 200, 1, FRESH)))
+                .isInstanceOfSatisfying(
+                        Tightened.With.class, with -> assertThat(with.remarks()).isEmpty());
     }
 }
