@@ -126,6 +126,9 @@ public final class LeastWork {
         CoverTree tree = new CoverTree(items.weight, known, new Lacking(out), BUDGET);
         Cover cover = tree.least(in, out, limit);
         effort += tree.nodes();
+        if (tree.exhausted()) {
+            throw new IllegalStateException("No proof of the least work after " + BUDGET + " nodes.");
+        }
         return cover == null ? null : choice(withFree(cover.items(), out), in, cover.weight());
     }
 
