@@ -46,6 +46,24 @@ record CoverProblem(long seed, long[] weight, List<Clause> clauses, BitSet in, B
         return new CoverProblem(seed, weight, made, new BitSet(), new BitSet());
     }
 
+    static CoverProblem vast(long seed) {
+        Random random = new Random(seed);
+        int items = 200 + random.nextInt(100);
+        long[] weight = new long[items];
+        Arrays.setAll(weight, item -> random.nextLong(1L << 40));
+        BitSet in = some(random, items, 1 + random.nextInt(100));
+        BitSet out = some(random, items, 1 + random.nextInt(100));
+        out.andNot(in);
+        List<Clause> made = new ArrayList<>();
+        for (int i = 0; i < items; i++) {
+            BitSet given = random.nextBoolean() ? some(random, items, 150) : new BitSet();
+            BitSet oneOf = some(random, items, 1 + random.nextInt(100));
+            oneOf.andNot(given);
+            made.add(Clause.ifThen(given, oneOf));
+        }
+        return new CoverProblem(seed, weight, made, in, out);
+    }
+
     private static CoverProblem make(long seed, Random random, int items, int clauses, int longest) {
         long[] weight = new long[items];
         int dearest = new int[] {2, 5, 100, 2_000_000_000}[random.nextInt(4)];

@@ -73,6 +73,18 @@ class RelaxationRandomTest {
         }
     }
 
+    /** Long clauses over dear items, many of them decided: where whole numbers could grow too large for their type. */
+    @Test
+    void theBound_holds_whereNumbersAreLarge() {
+        for (long seed = 1; seed <= 60; seed++) {
+            CoverProblem problem = CoverProblem.vast(seed);
+            Relaxation relaxation = new Relaxation(problem.weight(), MOST);
+            int[] fixed = fixedAtFirst(problem, relaxation);
+            problem.clauses().forEach(relaxation::add);
+            compare(problem, relaxation, fixed);
+        }
+    }
+
     private static CoverProblem problem(long seed) {
         return switch ((int) (seed % 3)) {
             case 0 -> CoverProblem.small(seed);
