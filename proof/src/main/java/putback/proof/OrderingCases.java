@@ -70,7 +70,7 @@ final class OrderingCases {
     }
 
     private static Order order(String name, int states) {
-        return Ordering.least(SopFile.parse(Files.text("planning/sop/" + name + ".sop")), states);
+        return Ordering.least(SopFile.published(name), states);
     }
 
     private static Case of(

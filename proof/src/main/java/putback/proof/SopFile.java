@@ -11,7 +11,7 @@ import putback.plan.order.OrderProblem;
  * cheapest assignment of a node before to each remaining node; edges that pass over a node that must lie between, and edges
  * from the present node to one that is not ready, are not in it.
  */
-final class SopFile implements OrderProblem {
+public final class SopFile implements OrderProblem {
     private final int[][] cost;
     private final int[][] direct;
     private final long[] before;
@@ -58,6 +58,11 @@ final class SopFile implements OrderProblem {
         return passes;
     }
 
+    /** One of the files that come with the program. */
+    public static SopFile published(String name) {
+        return parse(Files.text("planning/sop/" + name + ".sop"));
+    }
+
     /** Reads the full matrix; a cost of -1 from a to b means that b comes before a. */
     static SopFile parse(String text) {
         String numbers = text.substring(text.indexOf("EDGE_WEIGHT_SECTION") + "EDGE_WEIGHT_SECTION".length());
@@ -91,6 +96,7 @@ final class SopFile implements OrderProblem {
         return ready;
     }
 
+    /** Below 0 where the thing has to come before what the state stands for. */
     @Override
     public long cost(int state, int thing) {
         return cost[state][thing + 1];

@@ -52,6 +52,11 @@ final class CoverTree {
         this.trail = new int[weight.length];
     }
 
+    /** Whether the answer was given up on before it was proven. */
+    boolean exhausted() {
+        return nodes > budget;
+    }
+
     long nodes() {
         return nodes;
     }

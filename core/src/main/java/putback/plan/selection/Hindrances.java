@@ -32,12 +32,12 @@ final class Hindrances {
         List<BitSet> needed = new ArrayList<>();
         for (int item : items.payments(joint)) {
             if (!allowed.get(item)) {
-                needed.add(single(item));
+                needed.add(Items.single(item));
             }
         }
         for (int before : network.after(joint)) {
             if (!open.get(before)) {
-                needed.add(single(before));
+                needed.add(Items.single(before));
             }
         }
         BitSet gone = (BitSet) open.clone();
@@ -54,12 +54,6 @@ final class Hindrances {
             }
         }
         return needed;
-    }
-
-    private static BitSet single(int item) {
-        BitSet one = new BitSet();
-        one.set(item);
-        return one;
     }
 
     /** One of the parts has to be clear: a chain of each is joined into one set, with what moves it aside. */
@@ -95,11 +89,11 @@ final class Hindrances {
             return new BitSet();
         }
         if (!allowed.get(items.aside(part))) {
-            return single(items.aside(part));
+            return Items.single(items.aside(part));
         }
         for (int joint : network.asideOpens(part)) {
             if (!open.get(joint)) {
-                return single(joint);
+                return Items.single(joint);
             }
         }
         return new BitSet();

@@ -42,6 +42,12 @@ final class Items {
         }
     }
 
+    static BitSet single(int item) {
+        BitSet one = new BitSet();
+        one.set(item);
+        return one;
+    }
+
     private int[] payments(Demand demand, int joint) {
         BitSet due = new BitSet();
         for (int followUp : demand.network().brings(joint)) {

@@ -22,9 +22,8 @@ final class Rounding {
 
     /** Items that meet all clauses, as far as what is fixed lets them. */
     BitSet chosen() {
-        BitSet shown = relaxation.shown();
         chosen.clear();
-        for (int item = shown.nextSetBit(0); item >= 0; item = shown.nextSetBit(item + 1)) {
+        for (int item = 0; item < weight.length; item++) {
             chosen.set(item, relaxation.share(item) >= MOSTLY);
         }
         while (true) {

@@ -14,28 +14,17 @@ final class Tableau {
     private static final double TINY = 1e-11;
     private static final double PIVOT = 1e-7;
     private static final double FEASIBLE = 1e-7;
-    private static final int SPARSE = 3;
 
     private final double[] lower;
     private final double[] upper;
-    private final int[] rowOf;
-    private final int[] columnOf;
+    private final Basis basis;
     /** For columns: the value of their variable, one of its bounds. */
     private final double[] at;
 
-    private double[][] coefficients = new double[32][];
+    private final Grid grid = new Grid();
     private double[] basicValue = new double[32];
-    private int[] basic = new int[32];
-    private int rows;
-    private double[] reduced = new double[32];
-    private int[] outside = new int[32];
-    private int columns;
     private double raised;
     private int rayRow = -1;
-    /** Which columns of the row of the last pivot are not 0. */
-    private int[] filled = new int[32];
-
-    private int filledCount;
     private int raySign;
 
     /**
@@ -45,32 +34,13 @@ final class Tableau {
         lower = new double[variables];
         upper = new double[variables];
         at = new double[variables];
-        rowOf = new int[variables];
-        columnOf = new int[variables];
-        Arrays.fill(rowOf, -1);
-        Arrays.fill(columnOf, -1);
-    }
-
-    boolean has(int variable) {
-        return rowOf[variable] >= 0 || columnOf[variable] >= 0;
+        basis = new Basis(variables);
     }
 
     /** A new variable, at its lower bound. */
     void addColumn(int variable, double cost, double from, double to) {
-        if (columns == reduced.length) {
-            reduced = Arrays.copyOf(reduced, 2 * columns);
-            outside = Arrays.copyOf(outside, 2 * columns);
-            filled = new int[2 * columns];
-            for (int row = 0; row < rows; row++) {
-                coefficients[row] = Arrays.copyOf(coefficients[row], 2 * columns);
-            }
-        }
-        for (int row = 0; row < rows; row++) {
-            coefficients[row][columns] = 0;
-        }
-        reduced[columns] = cost;
-        outside[columns] = variable;
-        columnOf[variable] = columns++;
+        int column = grid.addColumn(cost);
+        basis.addColumn(column, variable);
         lower[variable] = from;
         upper[variable] = to;
         at[variable] = from;
@@ -78,47 +48,38 @@ final class Tableau {
 
     /** Asks that the sum of some variables less the sum of others is at least so much; the rest is a new variable. */
     void addRow(int rest, int[] plus, int[] minus, double least) {
-        if (rows == basic.length) {
-            coefficients = Arrays.copyOf(coefficients, 2 * rows);
-            basicValue = Arrays.copyOf(basicValue, 2 * rows);
-            basic = Arrays.copyOf(basic, 2 * rows);
+        int row = grid.addRow();
+        if (row == basicValue.length) {
+            basicValue = Arrays.copyOf(basicValue, 2 * row);
         }
-        double[] row = new double[reduced.length];
-        double value = -least;
+        basicValue[row] = -least;
         for (int variable : plus) {
-            value += value(variable);
             addTo(row, variable, 1);
         }
         for (int variable : minus) {
-            value -= value(variable);
             addTo(row, variable, -1);
         }
-        coefficients[rows] = row;
-        basicValue[rows] = value;
-        basic[rows] = rest;
-        rowOf[rest] = rows++;
+        basis.addRow(row, rest);
         lower[rest] = 0;
         upper[rest] = Double.POSITIVE_INFINITY;
     }
 
-    private void addTo(double[] row, int variable, int factor) {
-        if (columnOf[variable] >= 0) {
-            row[columnOf[variable]] -= factor;
-            return;
-        }
-        double[] own = coefficients[rowOf[variable]];
-        for (int column = 0; column < columns; column++) {
-            row[column] += factor * own[column];
+    private void addTo(int row, int variable, int factor) {
+        basicValue[row] += factor * value(variable);
+        if (basis.columnOf(variable) >= 0) {
+            grid.row(row)[basis.columnOf(variable)] -= factor;
+        } else {
+            grid.addTo(row, basis.rowOf(variable), factor);
         }
     }
 
     double value(int variable) {
-        return rowOf[variable] >= 0 ? basicValue[rowOf[variable]] : at[variable];
+        return basis.rowOf(variable) >= 0 ? basicValue[basis.rowOf(variable)] : at[variable];
     }
 
     /** What one more of a variable costs; 0 for one in the basis. */
     double reducedCost(int variable) {
-        return columnOf[variable] >= 0 ? reduced[columnOf[variable]] : 0;
+        return basis.columnOf(variable) >= 0 ? grid.cost(basis.columnOf(variable)) : 0;
     }
 
     /** How much the cost has risen by pivots since the last call. */
@@ -131,19 +92,24 @@ final class Tableau {
     void bound(int variable, double from, double to) {
         lower[variable] = from;
         upper[variable] = to;
-        int column = columnOf[variable];
+        int column = basis.columnOf(variable);
         if (column >= 0) {
-            move(column, reduced[column] < 0 ? to : from);
+            move(column, grid.cost(column) < 0 ? to : from);
         }
     }
 
     private void move(int column, double to) {
-        double change = to - at[outside[column]];
+        double change = to - at[basis.inColumn(column)];
         if (change != 0) {
-            for (int row = 0; row < rows; row++) {
-                basicValue[row] -= coefficients[row][column] * change;
-            }
-            at[outside[column]] = to;
+            shift(column, change);
+            at[basis.inColumn(column)] = to;
+        }
+    }
+
+    /** Moves the variable of a column: what is in the basis follows. */
+    private void shift(int column, double change) {
+        for (int row = 0; row < grid.rows(); row++) {
+            basicValue[row] -= grid.at(row, column) * change;
         }
     }
 
@@ -153,12 +119,12 @@ final class Tableau {
         if (row < 0) {
             return false;
         }
-        boolean tooSmall = basicValue[row] < lower[basic[row]];
-        int column = entering(coefficients[row], tooSmall ? -1 : 1);
+        boolean tooSmall = basicValue[row] < lower[basis.inRow(row)];
+        int column = entering(grid.row(row), tooSmall ? -1 : 1);
         if (column < 0) {
             return false;
         }
-        pivot(row, column, tooSmall ? lower[basic[row]] : upper[basic[row]]);
+        pivot(row, column, tooSmall ? lower[basis.inRow(row)] : upper[basis.inRow(row)]);
         return true;
     }
 
@@ -166,8 +132,8 @@ final class Tableau {
     void findRay() {
         int row = farthestOff();
         rayRow = row;
-        raySign = row >= 0 && basicValue[row] < lower[basic[row]] ? -1 : 1;
-        if (row >= 0 && entering(coefficients[row], raySign) >= 0) {
+        raySign = row >= 0 && basicValue[row] < lower[basis.inRow(row)] ? -1 : 1;
+        if (row >= 0 && entering(grid.row(row), raySign) >= 0) {
             rayRow = -1;
         }
     }
@@ -181,17 +147,17 @@ final class Tableau {
         if (rayRow < 0) {
             return 0;
         }
-        return rowOf[variable] == rayRow
+        return basis.rowOf(variable) == rayRow
                 ? -raySign
-                : columnOf[variable] >= 0 ? -raySign * coefficients[rayRow][columnOf[variable]] : 0;
+                : basis.columnOf(variable) >= 0 ? -raySign * grid.at(rayRow, basis.columnOf(variable)) : 0;
     }
 
     private int farthestOff() {
         int farthest = -1;
         double most = FEASIBLE;
-        for (int row = 0; row < rows; row++) {
+        for (int row = 0; row < grid.rows(); row++) {
             double value = basicValue[row];
-            double off = Math.max(lower[basic[row]] - value, value - upper[basic[row]]);
+            double off = Math.max(lower[basis.inRow(row)] - value, value - upper[basis.inRow(row)]);
             if (off > most) {
                 most = off;
                 farthest = row;
@@ -205,14 +171,14 @@ final class Tableau {
         int best = -1;
         double least = Double.POSITIVE_INFINITY;
         double size = 0;
-        for (int column = 0; column < columns; column++) {
-            int variable = outside[column];
+        for (int column = 0; column < grid.columns(); column++) {
+            int variable = basis.inColumn(column);
             if (lower[variable] == upper[variable]) {
                 continue;
             }
             double along = at[variable] == lower[variable] ? sign * row[column] : -sign * row[column];
             if (along > PIVOT) {
-                double ratio = Math.abs(reduced[column]) / along;
+                double ratio = Math.abs(grid.cost(column)) / along;
                 if (ratio < least - TINY || ratio < least + TINY && along > size) {
                     best = column;
                     least = Math.min(least, ratio);
@@ -224,56 +190,14 @@ final class Tableau {
     }
 
     private void pivot(int row, int column, double to) {
-        int leaving = basic[row];
-        int entering = outside[column];
-        double[] own = coefficients[row];
-        double pivot = own[column];
-        double change = (basicValue[row] - to) / pivot;
-        raised += reduced[column] * change;
-        for (int i = 0; i < rows; i++) {
-            basicValue[i] -= coefficients[i][column] * change;
-        }
+        int leaving = basis.inRow(row);
+        int entering = basis.inColumn(column);
+        double change = (basicValue[row] - to) / grid.at(row, column);
+        raised += grid.cost(column) * change;
+        shift(column, change);
         basicValue[row] = at[entering] + change;
-        scale(own, pivot);
-        own[column] = 1 / pivot;
-        for (int i = 0; i < rows; i++) {
-            if (i != row && coefficients[i][column] != 0) {
-                subtract(coefficients[i], own, column);
-            }
-        }
-        subtract(reduced, own, column);
-        basic[row] = entering;
-        rowOf[entering] = row;
-        columnOf[entering] = -1;
-        outside[column] = leaving;
-        columnOf[leaving] = column;
-        rowOf[leaving] = -1;
+        grid.pivot(row, column);
+        basis.exchange(row, column);
         at[leaving] = to;
-    }
-
-    private void scale(double[] own, double pivot) {
-        filledCount = 0;
-        for (int j = 0; j < columns; j++) {
-            double value = own[j] / pivot;
-            own[j] = Math.abs(value) < TINY ? 0 : value;
-            if (own[j] != 0) {
-                filled[filledCount++] = j;
-            }
-        }
-    }
-
-    /** Column by column where the row is mostly empty; the plain loop is the faster one elsewhere. */
-    private void subtract(double[] from, double[] own, int column) {
-        double factor = from[column];
-        from[column] = 0;
-        if (filledCount * SPARSE < columns) {
-            for (int k = 0; k < filledCount; k++) {
-                from[filled[k]] -= factor * own[filled[k]];
-            }
-            return;
-        }
-        for (int j = 0; j < columns; j++) {
-            from[j] -= factor * own[j];
-        }
     }
 }
