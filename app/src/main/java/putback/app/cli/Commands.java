@@ -10,13 +10,14 @@ import org.jspecify.annotations.Nullable;
 public final class Commands {
     /** In the order of the help. */
     private static final List<String> NAMES =
-            List.of("plan", "check", "tighten", "setting", "toolbox", "resorts", "proof", "demo", "serve");
+            List.of("plan", "alongside", "check", "tighten", "setting", "toolbox", "resorts", "proof", "demo", "serve");
 
     private Commands() {}
 
     private static @Nullable Command named(String name) {
         return switch (name) {
             case "plan" -> new PlanCommand();
+            case "alongside" -> new AlongsideCommand();
             case "check" -> new CheckCommand();
             case "tighten" -> new TightenCommand();
             case "setting" -> new SettingCommand();
