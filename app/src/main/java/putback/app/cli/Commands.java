@@ -9,8 +9,18 @@ import org.jspecify.annotations.Nullable;
 /** All commands. Only the one that is called is loaded: each start pays for every class it touches. */
 public final class Commands {
     /** In the order of the help. */
-    private static final List<String> NAMES =
-            List.of("plan", "alongside", "check", "tighten", "setting", "toolbox", "resorts", "proof", "demo", "serve");
+    private static final List<String> NAMES = List.of(
+            "plan",
+            "alongside",
+            "price",
+            "check",
+            "tighten",
+            "setting",
+            "toolbox",
+            "resorts",
+            "proof",
+            "demo",
+            "serve");
 
     private Commands() {}
 
@@ -18,6 +28,7 @@ public final class Commands {
         return switch (name) {
             case "plan" -> new PlanCommand();
             case "alongside" -> new AlongsideCommand();
+            case "price" -> new PriceCommand();
             case "check" -> new CheckCommand();
             case "tighten" -> new TightenCommand();
             case "setting" -> new SettingCommand();
