@@ -90,7 +90,7 @@ final class PriceCommand implements Command {
                 .print(
                         arguments.has("--json")
                                 ? PriceJson.of(sound.value()) + "\n"
-                                : PriceText.of(sound.value(), terms, grade, Screen.here()));
+                                : PriceText.of(sound.value(), sheet.assembly(), terms, grade, Screen.here()));
         return Exit.DONE;
     }
 

@@ -16,7 +16,7 @@ final class Odds {
             return "never";
         }
         if (chance >= 1) {
-            return "always";
+            return "for sure";
         }
         if (chance < 0.001) {
             return "less than 1 in 1000";

@@ -3,7 +3,9 @@ package putback.app.text;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import putback.app.ladder.Figures;
 import putback.app.text.Page.Ink;
 import putback.labour.price.Estimate;
@@ -15,6 +17,8 @@ import putback.labour.price.Spare;
 import putback.labour.price.Terms;
 import putback.labour.share.Shares;
 import putback.labour.time.Share;
+import putback.sheet.Assembly;
+import putback.sheet.Joint;
 
 /** What a job takes and costs, for the desk. */
 public final class PriceText {
@@ -26,7 +30,12 @@ public final class PriceText {
     private final Terms terms;
     private final Page page;
 
-    private PriceText(Estimate estimate, Terms terms, Page page) {
+    private final Map<String, String> names = new HashMap<>();
+
+    private PriceText(Estimate estimate, Assembly assembly, Terms terms, Page page) {
+        for (Joint joint : assembly.joints()) {
+            names.put(joint.id(), joint.name());
+        }
         this.estimate = estimate;
         this.terms = terms;
         this.page = page;
@@ -35,18 +44,18 @@ public final class PriceText {
     /**
      * @param rust grade, 0 to 4
      */
-    public static String of(Estimate estimate, Terms terms, int rust, Screen screen) {
-        PriceText text = new PriceText(estimate, terms, new Page(screen));
+    public static String of(Estimate estimate, Assembly assembly, Terms terms, int rust, Screen screen) {
+        PriceText text = new PriceText(estimate, assembly, terms, new Page(screen));
         text.write(rust);
         return text.page.toString();
     }
 
     private void write(int rust) {
-        List<String> names = new ArrayList<>();
+        List<String> jobs = new ArrayList<>();
         for (Job job : estimate.jobs()) {
-            names.add(job.name());
+            jobs.add(job.name());
         }
-        page.words(Ink.STRONG, "Estimate: " + String.join("; ", names));
+        page.words(Ink.STRONG, "Estimate: " + String.join("; ", jobs));
         page.words(
                 Ink.PLAIN,
                 "Rust grade " + rust + (rust == 0 ? ", nothing seized" : "") + "; an hour at "
@@ -108,7 +117,7 @@ public final class PriceText {
         for (Share one : estimate.risk()) {
             if (said < MOST_RISKS && one.share() >= WORTH_NAMING) {
                 row(
-                        one.id().isEmpty() ? "The whole car: rust and luck in common" : one.id(),
+                        one.id().isEmpty() ? "The whole car: what all its times have in common" : name(one.id()),
                         Math.round(one.share() * 100) + " %");
                 said++;
             }
@@ -121,7 +130,11 @@ public final class PriceText {
     private void seized() {
         if (!estimate.soak().joints().isEmpty()) {
             page.gap().heading("SOAK THE NIGHT BEFORE", "");
-            page.words(Ink.PLAIN, "  ", String.join(", ", estimate.soak().joints()));
+            List<String> soaked = new ArrayList<>();
+            for (String joint : estimate.soak().joints()) {
+                soaked.add(name(joint));
+            }
+            page.words(Ink.PLAIN, "  ", String.join("; ", soaked));
             page.words(
                     Ink.PLAIN,
                     "  ",
@@ -174,6 +187,10 @@ public final class PriceText {
         for (String note : notes) {
             page.words(Ink.PLAIN, "  - ", note);
         }
+    }
+
+    private String name(String id) {
+        return names.getOrDefault(id, id);
     }
 
     private void row(String words, String figures) {
