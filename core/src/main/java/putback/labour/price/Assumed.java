@@ -3,7 +3,7 @@ package putback.labour.price;
 import java.math.BigDecimal;
 import java.math.MathContext;
 
-/** What an estimate takes for granted, all of it judgement (common practice, no source); see decision 7. */
+/** What an estimate takes for granted, all of it judgement (common practice, no source); see docs/decisions/0007. */
 public final class Assumed {
     /** A new bolt and nut, in the garage's currency. */
     public static final BigDecimal FASTENER_PRICE = new BigDecimal("5.00");

@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * What penetrant on the night before is worth; see decision 7 for what it is taken to do.
+ * What penetrant on the night before is worth; see docs/decisions/0007 for what it is taken to do.
  *
  * @param joints ids, what saves most first
  * @param savesMinutes on average, over all of them
