@@ -123,6 +123,8 @@ build_archive() {
     train plan "$sheets/front-brake.yaml" --renew pads --why 3
     train plan "$sheets/front-brake.yaml" --renew disc --svg "$work/ladder.svg"
     train plan demo-van --renew spring,damper,pads
+    train price demo-van --renew spring,damper --rust 2 --tax 20 --ceiling 500
+    train alongside front-brake --renew pads
     rm -f "$work/ladder.svg"
     awk '!seen[$0]++' "$work/loaded.all" | sed 's/^[0-9]* //' >"$work/classes"
     rm -f "$work/loaded.all"

@@ -13,6 +13,7 @@ import putback.plan.steps.RoundTrip;
 import putback.plan.steps.Step;
 import putback.plan.steps.StepBuilder;
 import putback.quantity.Minutes;
+import putback.quantity.Parsed;
 import putback.sheet.Assembly;
 import putback.sheet.Joint;
 
@@ -27,6 +28,18 @@ public final class Planner {
             return new Planned.Sound(plan(assembly, wanted, found.course()));
         }
         return locked(assembly, ((Courses.None) courses).deadlock());
+    }
+
+    /** What the best plan takes, without its tools, parts and reasons; or why there is none. */
+    public static Parsed<PlanCost> cost(Assembly assembly, Wanted wanted) {
+        Courses courses = CourseSearch.best(assembly, wanted);
+        if (courses instanceof Courses.Found found) {
+            Course course = found.course();
+            RoundTrip trip = StepBuilder.build(assembly, wanted, course.selection(), course.moves());
+            Minutes objective = course.selection().work().plus(sequenceSetup(assembly, trip.moves()));
+            return new Parsed.Value<>(new PlanCost(objective, course.bound()));
+        }
+        return new Parsed.Refused<>("there is no sound order");
     }
 
     private static Plan plan(Assembly assembly, Wanted wanted, Course course) {

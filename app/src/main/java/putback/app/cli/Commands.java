@@ -9,14 +9,27 @@ import org.jspecify.annotations.Nullable;
 /** All commands. Only the one that is called is loaded: each start pays for every class it touches. */
 public final class Commands {
     /** In the order of the help. */
-    private static final List<String> NAMES =
-            List.of("plan", "check", "tighten", "setting", "toolbox", "resorts", "owing", "proof", "demo", "serve");
+    private static final List<String> NAMES = List.of(
+            "plan",
+            "alongside",
+            "price",
+            "check",
+            "tighten",
+            "setting",
+            "toolbox",
+            "resorts",
+            "owing",
+            "proof",
+            "demo",
+            "serve");
 
     private Commands() {}
 
     private static @Nullable Command named(String name) {
         return switch (name) {
             case "plan" -> new PlanCommand();
+            case "alongside" -> new AlongsideCommand();
+            case "price" -> new PriceCommand();
             case "check" -> new CheckCommand();
             case "tighten" -> new TightenCommand();
             case "setting" -> new SettingCommand();

@@ -86,8 +86,9 @@ final class PlanCommand implements Command {
             return Exit.NO_SOUND_ANSWER;
         }
         if (rust > 0 || hands > 1) {
-            terminal.say("putback: rust and further hands are not reckoned yet: the minutes are for clean fasteners"
-                    + " and one pair of hands");
+            terminal.say(
+                    "putback: the minutes are for clean fasteners and one pair of hands; putback price reckons with"
+                            + " rust, further hands are not reckoned yet");
         }
         Plan plan = ((Planned.Sound) planned).plan();
         Tray tray = toolbox == null || on == null ? null : Tray.of(plan, toolbox, on);

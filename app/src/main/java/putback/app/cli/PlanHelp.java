@@ -18,8 +18,8 @@ final class PlanHelp {
                 --json, --svg and --why each replace the text; give one of them. Colour is left
                 out where the output is no terminal or NO_COLOR is set.
 
-                Rust and hands change times only, never what is opened; they are not reckoned
-                yet, so minutes are for clean fasteners and one pair of hands.
+                Rust and hands change times only, never what is opened. Minutes here are for
+                clean fasteners and one pair of hands; putback price reckons with rust.
 
                 Exit codes: 0 done, 2 wrong input, 3 there is no sound order, 1 anything else.
 

@@ -32,11 +32,29 @@ final class Renewing {
         if (names.isEmpty()) {
             throw fault(command, "say what is to be renewed: --renew PART-or-UNIT");
         }
+        return new Renewing(names, sides(command, arguments));
+    }
+
+    /** One for each value of an option that repeats, in order. */
+    static List<Renewing> each(String command, Arguments arguments, Option option) throws UsageFault {
+        List<Renewing> each = new ArrayList<>();
+        for (String value : arguments.values(option.name())) {
+            List<String> names = new ArrayList<>();
+            split(value, names);
+            if (names.isEmpty()) {
+                throw fault(command, option.name() + " names nothing; write it like " + option.name() + " strut,link");
+            }
+            each.add(new Renewing(names, sides(command, arguments)));
+        }
+        return each;
+    }
+
+    private static Set<Side> sides(String command, Arguments arguments) throws UsageFault {
         String side = arguments.value(SIDE.name()).orElse("both");
         return switch (side) {
-            case "both" -> new Renewing(names, Set.of(Side.LEFT, Side.RIGHT));
-            case "left" -> new Renewing(names, Set.of(Side.LEFT));
-            case "right" -> new Renewing(names, Set.of(Side.RIGHT));
+            case "both" -> Set.of(Side.LEFT, Side.RIGHT);
+            case "left" -> Set.of(Side.LEFT);
+            case "right" -> Set.of(Side.RIGHT);
             default -> throw fault(command, "--side is left, right or both, not \"" + side + "\"");
         };
     }

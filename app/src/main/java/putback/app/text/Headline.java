@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import putback.plan.Plan;
 import putback.plan.selection.Target;
+import putback.plan.selection.Wanted;
 import putback.plan.steps.Step;
 import putback.sheet.Part;
 
@@ -16,8 +17,13 @@ public final class Headline {
 
     /** The names of what is renewed, the two sides of one thing said once. */
     public static String renewed(Plan plan) {
+        return renewed(plan.wanted());
+    }
+
+    /** The same for what is wanted. */
+    public static String renewed(Wanted wanted) {
         List<String> names = new ArrayList<>();
-        for (Target target : plan.wanted().targets()) {
+        for (Target target : wanted.targets()) {
             String name = target.name();
             int other =
                     name.endsWith(RIGHT) ? names.indexOf(name.substring(0, name.length() - RIGHT.length()) + LEFT) : -1;

@@ -1,7 +1,6 @@
 package putback.labour.seized;
 
 import putback.quantity.Parsed;
-import putback.sheet.Fastener;
 import putback.sheet.Joint;
 import putback.sheet.Station;
 
@@ -43,15 +42,24 @@ public enum RustGrade {
 
     /** The same for a joint; only what has a thread, or is a taper or a press fit, seizes. */
     public double seized(Joint joint) {
-        boolean can =
-                switch (joint.entry().kind()) {
-                    case BOLT_NUT, BOLT, NUT, SCREW, UNION, TAPER, PRESS -> true;
-                    case CLIP, PLUG, PIN, CIRCLIP, HOOK, SEAT -> false;
-                };
-        Fastener fastener = joint.fastener();
+        return canSeize(joint) ? seized(exposure(joint), joint.fastener().count()) : 0;
+    }
+
+    /** Chance that one certain fastener of a joint is seized, 0 to 1. */
+    public double seizedEach(Joint joint) {
+        return canSeize(joint) ? fullyExposed * exposure(joint) : 0;
+    }
+
+    private static boolean canSeize(Joint joint) {
+        return switch (joint.entry().kind()) {
+            case BOLT_NUT, BOLT, NUT, SCREW, UNION, TAPER, PRESS -> true;
+            case CLIP, PLUG, PIN, CIRCLIP, HOOK, SEAT -> false;
+        };
+    }
+
+    private static double exposure(Joint joint) {
         Double said = joint.entry().exposure();
-        double exposure = said == null ? usualExposure(joint.entry().station()) : said;
-        return can ? seized(exposure, fastener.count()) : 0;
+        return said == null ? usualExposure(joint.entry().station()) : said;
     }
 
     /** How much dirt and salt reach a place, 0 to 1. Common practice, no source. */

@@ -10,7 +10,8 @@ public record StepTime(String id, Lognormal time, Seizure seizure) {
         return new StepTime(id, new Lognormal(medianMinutes, spread), Seizure.NONE);
     }
 
-    double mean() {
+    /** Minutes. */
+    public double mean() {
         return time.mean() + seizure.mean();
     }
 

@@ -1,0 +1,112 @@
+package putback.app.text;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import putback.app.ladder.Figures;
+import putback.app.text.Page.Ink;
+import putback.labour.alongside.LifeLeft;
+import putback.labour.alongside.Neighbour;
+import putback.plan.Plan;
+import putback.quantity.Distance;
+import putback.sheet.Life;
+
+/** What could be renewed as well, for the talk before the job. */
+public final class AlongsideText {
+    private static final int FIGURE = 8;
+
+    private final Page page;
+    private final @Nullable LifeLeft left;
+
+    private AlongsideText(Page page, @Nullable LifeLeft left) {
+        this.page = page;
+        this.left = left;
+    }
+
+    /**
+     * @param left how far the car has come; null when that is not said
+     */
+    public static String of(Plan plan, List<Neighbour> neighbours, @Nullable LifeLeft left, Screen screen) {
+        AlongsideText text = new AlongsideText(new Page(screen), left);
+        text.write(plan, neighbours);
+        return text.page.toString();
+    }
+
+    private void write(Plan plan, List<Neighbour> neighbours) {
+        page.words(
+                Ink.STRONG,
+                "While it is apart for: " + Headline.renewed(plan) + ", " + Figures.minutes(plan.objective()) + " min");
+        if (!plan.advice().isEmpty()) {
+            page.gap().heading("USUALLY WITH IT", "");
+            for (String sentence : plan.advice()) {
+                page.words(Ink.PLAIN, "  - ", sentence);
+            }
+        }
+        if (neighbours.isEmpty()) {
+            page.gap().words(Ink.PLAIN, "Nothing else of this sheet shares work with it.");
+            return;
+        }
+        page.gap().heading("ALONGSIDE", row("now", "alone", "saved", "price"));
+        for (Neighbour one : neighbours) {
+            BigDecimal price = one.price();
+            page.row(
+                    "  ",
+                    "  ",
+                    "",
+                    Ink.PLAIN,
+                    one.target().name() + wear(one),
+                    row(
+                            (one.proven() ? "" : "~") + Figures.minutes(one.extra()),
+                            Figures.minutes(one.alone()),
+                            Figures.minutes(one.saved()),
+                            price == null ? "-" : price.toPlainString()));
+        }
+        foot(neighbours);
+    }
+
+    private void foot(List<Neighbour> neighbours) {
+        page.gap()
+                .words(
+                        Ink.PLAIN,
+                        "Minutes of work and set-up on the way apart: what it adds now, what it takes alone later, and the"
+                                + " difference. Each line is by itself: two of them together may add less.");
+        if (left != null) {
+            page.words(
+                    Ink.PLAIN,
+                    "\"fails 1 in 9\": within " + kilometres(left.horizon()) + ", having lasted "
+                            + kilometres(left.mileage())
+                            + "; in brackets the minutes that doing it now then saves on average.");
+        }
+        boolean sure = true;
+        for (Neighbour one : neighbours) {
+            sure &= one.proven();
+        }
+        if (!sure) {
+            page.words(Ink.PLAIN, "~ from the best plans found; they are not proven to be the least.");
+        }
+    }
+
+    private String wear(Neighbour one) {
+        Life life = one.life();
+        if (left == null || life == null) {
+            return "";
+        }
+        double chance = left.fails(life);
+        BigDecimal saved = BigDecimal.valueOf(chance).multiply(one.saved().decimal());
+        return ", fails " + Odds.said(chance) + " ("
+                + saved.setScale(1, RoundingMode.HALF_UP).toPlainString() + " min)";
+    }
+
+    private static String kilometres(Distance distance) {
+        return BigDecimal.valueOf(distance.kilometres()).stripTrailingZeros().toPlainString() + " km";
+    }
+
+    private static String row(String now, String alone, String saved, String price) {
+        return column(now) + column(alone) + column(saved) + column(price);
+    }
+
+    private static String column(String figure) {
+        return " ".repeat(Math.max(1, FIGURE - figure.length())) + figure;
+    }
+}

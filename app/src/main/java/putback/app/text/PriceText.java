@@ -1,0 +1,211 @@
+package putback.app.text;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import putback.app.ladder.Figures;
+import putback.app.text.Page.Ink;
+import putback.labour.price.Estimate;
+import putback.labour.price.Figure;
+import putback.labour.price.Job;
+import putback.labour.price.Line;
+import putback.labour.price.Money;
+import putback.labour.price.Spare;
+import putback.labour.price.Terms;
+import putback.labour.share.Shares;
+import putback.labour.time.Share;
+import putback.sheet.Assembly;
+import putback.sheet.Joint;
+
+/** What a job takes and costs, for the desk. */
+public final class PriceText {
+    private static final int COLUMN = 10;
+    private static final int MOST_RISKS = 6;
+    private static final double WORTH_NAMING = 0.01;
+
+    private final Estimate estimate;
+    private final Terms terms;
+    private final Page page;
+
+    private final Map<String, String> names = new HashMap<>();
+
+    private PriceText(Estimate estimate, Assembly assembly, Terms terms, Page page) {
+        for (Joint joint : assembly.joints()) {
+            names.put(joint.id(), joint.name());
+        }
+        this.estimate = estimate;
+        this.terms = terms;
+        this.page = page;
+    }
+
+    /**
+     * @param rust grade, 0 to 4
+     */
+    public static String of(Estimate estimate, Assembly assembly, Terms terms, int rust, Screen screen) {
+        PriceText text = new PriceText(estimate, assembly, terms, new Page(screen));
+        text.write(rust);
+        return text.page.toString();
+    }
+
+    private void write(int rust) {
+        List<String> jobs = new ArrayList<>();
+        for (Job job : estimate.jobs()) {
+            jobs.add(job.name());
+        }
+        page.words(Ink.STRONG, "Estimate: " + String.join("; ", jobs));
+        page.words(
+                Ink.PLAIN,
+                "Rust grade " + rust + (rust == 0 ? ", nothing seized" : "") + "; an hour at "
+                        + Money.rounded(terms.ratePerHour()).toPlainString()
+                        + "; one pair of hands.");
+        lines();
+        figures();
+        ceiling();
+        risk();
+        seized();
+        shares();
+        sentences(estimate.notes());
+    }
+
+    private void lines() {
+        page.gap().heading("ESTIMATE", "amount");
+        for (Line one : estimate.invoice().lines()) {
+            String quantity = one.quantity().stripTrailingZeros().toPlainString();
+            String words =
+                    switch (one.kind()) {
+                        case LABOUR -> one.text() + ", " + quantity + " min";
+                        case TAX -> one.text() + " " + quantity + " %";
+                        case PARTS -> one.unit().equals("each") ? quantity + " x " + one.text() : one.text();
+                    };
+            row(words, one.amount().toPlainString());
+        }
+        row("Total", estimate.invoice().total().toPlainString());
+    }
+
+    private void figures() {
+        page.gap().heading("HOW SURE", column("min") + column("total"));
+        figure("Likely: as often less as more", estimate.likely());
+        figure("4 jobs in 5 take no more than", estimate.fourInFive());
+        figure("Stop and call before: 1 in 20 takes longer", estimate.stopAndCall());
+        row("On average", column(decimal(estimate.time().mean())) + column(""));
+    }
+
+    private void figure(String words, Figure figure) {
+        row(
+                words,
+                column(String.valueOf(figure.minutes())) + column(figure.total().toPlainString()));
+    }
+
+    private void ceiling() {
+        Double over = estimate.chanceOverCeiling();
+        Long within = estimate.minutesToCeiling();
+        BigDecimal ceiling = terms.ceiling();
+        if (over == null || within == null || ceiling == null) {
+            return;
+        }
+        String agreed = Money.rounded(ceiling).toPlainString();
+        String until = within < 0 ? "" : "; it is reached after " + within + " min of work";
+        page.gap().words(Ink.PLAIN, "Above the ceiling of " + agreed + ": " + Odds.said(over) + until + ".");
+    }
+
+    private void risk() {
+        page.gap().heading("WHAT MAKES IT UNSURE", "share");
+        int said = 0;
+        for (Share one : estimate.risk()) {
+            if (said < MOST_RISKS && one.share() >= WORTH_NAMING) {
+                row(
+                        one.id().isEmpty() ? "The whole car: what all its times have in common" : name(one.id()),
+                        Math.round(one.share() * 100) + " %");
+                said++;
+            }
+        }
+        if (said == 0) {
+            row("Nothing: no time scatters", "");
+        }
+    }
+
+    private void seized() {
+        if (!estimate.soak().joints().isEmpty()) {
+            page.gap().heading("SOAK THE NIGHT BEFORE", "");
+            List<String> soaked = new ArrayList<>();
+            for (String joint : estimate.soak().joints()) {
+                soaked.add(name(joint));
+            }
+            page.words(Ink.PLAIN, "  ", String.join("; ", soaked));
+            page.words(
+                    Ink.PLAIN,
+                    "  ",
+                    "Saves " + decimal(estimate.soak().savesMinutes())
+                            + " min on average, if a night doubles the penetrant's tries (assumed); the soaking itself is"
+                            + " not counted.");
+        }
+        if (!estimate.shelf().isEmpty()) {
+            page.gap().heading("HAVE READY, MAY BE NEEDED", column("chance") + column("each"));
+            for (Spare one : estimate.shelf()) {
+                row(
+                        one.count() + " x fastener of " + one.name(),
+                        column(Odds.said(one.chance())) + column(one.price().toPlainString()));
+            }
+        }
+        if (estimate.chanceBeatsAll() > 0) {
+            page.gap()
+                    .words(
+                            Ink.PLAIN,
+                            "Something beats every resort: " + Odds.said(estimate.chanceBeatsAll())
+                                    + ". The time counts up to there; then stop and call.");
+        }
+        if (estimate.expectedDamage() > 0) {
+            page.words(
+                    Ink.PLAIN,
+                    "Fasteners that break or are cut cost " + decimal(estimate.expectedDamage(), 2)
+                            + " on average, which is in no line above.");
+        }
+    }
+
+    private void shares() {
+        Shares shares = estimate.shares();
+        if (shares == null) {
+            return;
+        }
+        page.gap().heading("FAIR SHARES OF THE WORK, MIN", column("share") + column("alone"));
+        for (int i = 0; i < estimate.jobs().size(); i++) {
+            row(
+                    estimate.jobs().get(i).name(),
+                    column(Figures.minutes(shares.minutes().get(i)))
+                            + column(Figures.minutes(shares.alone().get(i))));
+        }
+    }
+
+    private void sentences(List<String> notes) {
+        if (notes.isEmpty()) {
+            return;
+        }
+        page.gap().heading("NOTES", "");
+        for (String note : notes) {
+            page.words(Ink.PLAIN, "  - ", note);
+        }
+    }
+
+    private String name(String id) {
+        return names.getOrDefault(id, id);
+    }
+
+    private void row(String words, String figures) {
+        page.row("  ", "  ", "", Ink.PLAIN, words, figures);
+    }
+
+    private static String column(String figure) {
+        return " ".repeat(Math.max(1, COLUMN - figure.length())) + figure;
+    }
+
+    private static String decimal(double value) {
+        return decimal(value, 1);
+    }
+
+    private static String decimal(double value, int places) {
+        return BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP).toPlainString();
+    }
+}

@@ -1,0 +1,290 @@
+package putback.app.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import putback.app.json.JsonTree;
+
+@SuppressWarnings("unchecked")
+class PriceCommandTest {
+    @TempDir
+    Path folder;
+
+    private static Map<String, Object> json(String... words) {
+        Said said = Said.by(words);
+        assertThat(said.err()).isEmpty();
+        assertThat(said.exit()).isEqualTo(Exit.DONE);
+        assertThat(said.out()).matches("\\p{ASCII}*");
+        return (Map<String, Object>) JsonTree.read(said.out().strip());
+    }
+
+    private static List<Map<String, Object>> list(Map<String, Object> answer, String key) {
+        return (List<Map<String, Object>>) answer.get(key);
+    }
+
+    private static double time(Map<String, Object> answer, String key) {
+        return ((BigDecimal) ((Map<String, Object>) answer.get("time")).get(key)).doubleValue();
+    }
+
+    private static BigDecimal money(Map<String, Object> answer, String key) {
+        return new BigDecimal(String.valueOf(answer.get(key)));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "demo-van,damper,0,0",
+        "demo-van,pads,3,20",
+        "front-strut,complete-strut,2,19.6",
+        "front-brake,disc,4,7.75"
+    })
+    void lines_addUpToTheTotal_andSoDoItsThreeParts(String sheet, String renew, String rust, String tax) {
+        Map<String, Object> answer = json(
+                "price",
+                sheet,
+                "--renew",
+                renew,
+                "--rust",
+                rust,
+                "--tax",
+                tax,
+                "--rate",
+                "57.35",
+                "--markup",
+                "12.5",
+                "--sundries",
+                "3.99",
+                "--json");
+        BigDecimal sum = BigDecimal.ZERO;
+        for (Map<String, Object> line : list(answer, "lines")) {
+            sum = sum.add(new BigDecimal(String.valueOf(line.get("amount"))));
+        }
+        assertThat(money(answer, "total")).isEqualTo(sum);
+        assertThat(money(answer, "labour").add(money(answer, "parts")).add(money(answer, "tax")))
+                .isEqualTo(sum);
+        assertThat(time(answer, "p50Minutes")).isLessThan(time(answer, "p80Minutes"));
+        assertThat(time(answer, "p80Minutes")).isLessThan(time(answer, "p95Minutes"));
+    }
+
+    @Test
+    void risk_isSorted_andWithTheRestMakesAll() {
+        Map<String, Object> answer = json("price", "demo-van", "--renew", "damper", "--rust", "2", "--json");
+        double before = 1;
+        double sum = 0;
+        for (Map<String, Object> one : list(answer, "risk")) {
+            double share = ((BigDecimal) one.get("share")).doubleValue();
+            assertThat(share).isLessThanOrEqualTo(before);
+            before = share;
+            sum += share;
+        }
+        for (Map<String, Object> one : list(answer, "otherRisk")) {
+            sum += ((BigDecimal) one.get("share")).doubleValue();
+        }
+        assertThat(sum).isBetween(0.99, 1.01);
+    }
+
+    @Test
+    void rust_takesLonger_gradeByGrade_andCleanHasNoSeizures() {
+        double before = 0;
+        for (int grade = 0; grade <= 4; grade++) {
+            Map<String, Object> answer =
+                    json("price", "front-strut", "--renew", "strut", "--rust", String.valueOf(grade), "--json");
+            assertThat(time(answer, "meanMinutes")).isGreaterThan(before);
+            before = time(answer, "meanMinutes");
+            boolean clean = grade == 0;
+            assertThat(list(answer, "shelf").isEmpty() || !clean).isTrue();
+            Map<String, Object> soak = (Map<String, Object>) answer.get("soak");
+            assertThat(((List<Object>) soak.get("joints")).isEmpty()).isEqualTo(clean);
+            assertThat(((BigDecimal) soak.get("savesMinutes")).signum()).isEqualTo(clean ? 0 : 1);
+        }
+    }
+
+    @Test
+    void shares_sumToTheLeastWorkOfAll_andLabourIsSplitByThem() {
+        Map<String, Object> answer = json(
+                "price",
+                "demo-van",
+                "--job",
+                "left.damper,left.spring",
+                "--job",
+                "left.disc",
+                "--job",
+                "left.pads",
+                "--json");
+        BigDecimal sum = BigDecimal.ZERO;
+        for (Map<String, Object> one : list(answer, "shares")) {
+            sum = sum.add((BigDecimal) one.get("minutes"));
+            assertThat((BigDecimal) one.get("minutes")).isLessThanOrEqualTo((BigDecimal) one.get("alone"));
+        }
+        Map<String, Object> plan =
+                json("plan", "demo-van", "--renew", "left.damper,left.spring,left.disc,left.pads", "--json");
+        assertThat(sum).isEqualByComparingTo((BigDecimal) ((Map<String, Object>) plan.get("minutes")).get("work"));
+        List<Map<String, Object>> labour = list(answer, "lines").subList(0, 3);
+        BigDecimal minutes = BigDecimal.ZERO;
+        for (Map<String, Object> line : labour) {
+            assertThat(String.valueOf(line.get("text"))).startsWith("Labour: ");
+            minutes = minutes.add((BigDecimal) line.get("quantity"));
+        }
+        assertThat(minutes.doubleValue())
+                .isBetween(time(answer, "p50Minutes") - 0.51, time(answer, "p50Minutes") + 0.51);
+    }
+
+    @Test
+    void ceiling_isAChance_andBelowThePartsItIsOne_andSaid() {
+        String[] words = {"price", "front-brake", "--renew", "disc", "--json"};
+        assertThat(json(words).get("chanceOverCeiling")).isNull();
+        double before = 1;
+        for (String ceiling : new String[] {"0", "40", "110", "120", "130", "200"}) {
+            List<String> more = new ArrayList<>(List.of(words));
+            more.addAll(List.of("--ceiling", ceiling));
+            Map<String, Object> answer = json(more.toArray(new String[0]));
+            double over = ((BigDecimal) answer.get("chanceOverCeiling")).doubleValue();
+            assertThat(over).as(ceiling).isLessThanOrEqualTo(before);
+            before = over;
+            boolean below = new BigDecimal(ceiling).compareTo(money(answer, "parts")) < 0;
+            assertThat(over == 1).as(ceiling).isEqualTo(below);
+            assertThat(String.valueOf(answer.get("notes")).contains("above the ceiling"))
+                    .as(ceiling)
+                    .isEqualTo(below);
+        }
+        Said said = Said.by("price", "front-brake", "--renew", "disc", "--ceiling", "1");
+        assertThat(said.out()).contains("Above the ceiling of 1.00: for sure.");
+    }
+
+    @Test
+    void text_isWithinEightyColumns_andSaysOddsAsAPersonDoes() {
+        Said said = Said.by(
+                "price",
+                "demo-van",
+                "--job",
+                "damper",
+                "--job",
+                "disc",
+                "--rust",
+                "3",
+                "--tax",
+                "20",
+                "--ceiling",
+                "400");
+        assertThat(said.exit()).isEqualTo(Exit.DONE);
+        assertThat(said.out())
+                .contains("4 jobs in 5 take no more than", "Stop and call before: 1 in 20", "SOAK THE NIGHT BEFORE")
+                .contains("FAIR SHARES OF THE WORK", "HAVE READY, MAY BE NEEDED", "Above the ceiling of 400.00:")
+                .doesNotContain("P80", "NaN");
+        assertThat(said.out().lines()).allMatch(line -> line.length() <= 80);
+    }
+
+    @Test
+    void theSameQuestion_hasTheSameAnswer() {
+        String[] words = {"price", "front-brake", "--renew", "disc", "--rust", "2", "--json"};
+        assertThat(Said.by(words).out()).isEqualTo(Said.by(words).out());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "--renew disc --rate NaN|--rate is an amount of money",
+                "--renew disc --rate 0|--rate is an amount of money",
+                "--renew disc --rate -5|--rate is an amount of money",
+                "--renew disc --tax -1|--tax is a number of percent, 0 to 100",
+                "--renew disc --tax 101|--tax is a number of percent, 0 to 100",
+                "--renew disc --ceiling -1|--ceiling is an amount of money",
+                "--renew disc --ceiling x|is not a plain number",
+                "--renew disc --rust 5|--rust is a whole number from 0 to 4, not \"5\"",
+                "--renew disc --rust 1.5|--rust is a whole number from 0 to 4",
+                "--renew disc --hands 0|--hands is a whole number from 1 to 9",
+                "--renew disc --hands 2|several hands are not there yet",
+                "--renew disc --pdf x.pdf|--pdf is not there yet",
+                "--renew disc --seed x|--seed is a whole number",
+                "--renew disc --job pads|--renew and --job do not go together",
+                "--job disc --job strut|no part or unit is called strut",
+                "--job disc --job ,|--job names nothing",
+                "--rust 1|say what is to be renewed"
+            })
+    void badInput_isTold(String options, String because) {
+        List<String> words = new ArrayList<>(List.of("price", "front-brake"));
+        words.addAll(List.of(options.split(" ", -1)));
+        Said said = Said.by(words.toArray(new String[0]));
+        assertThat(said.exit()).isEqualTo(Exit.BAD_INPUT);
+        assertThat(said.out()).isEmpty();
+        assertThat(said.err()).contains(because);
+    }
+
+    @Test
+    void tenThousandJobs_areTooMany() {
+        List<String> words = new ArrayList<>(List.of("price", "front-brake"));
+        for (int i = 0; i < 10_000; i++) {
+            words.addAll(List.of("--job", "disc"));
+        }
+        Said said = Said.by(words.toArray(new String[0]));
+        assertThat(said.exit()).isEqualTo(Exit.BAD_INPUT);
+        assertThat(said.err()).contains("10000 jobs are too many to share fairly; it may be 12");
+    }
+
+    private String sheet(String more) throws IOException {
+        Path file = folder.resolve("s.yaml");
+        Files.write(
+                file,
+                ("sheet: s\ntitle: One bracket\nparts: {bracket: {price: 10.00}}\ntimes: {spread: 0, common: 0}\n"
+                                + "setups: {height: 0, side: 0, station: 0, tool: 0}\n" + more)
+                        .getBytes(StandardCharsets.UTF_8));
+        return file.toString();
+    }
+
+    private Map<String, Object> bracket(String resorts, String joint) throws IOException {
+        String file = sheet(resorts + "joints: {bolt: {joins: [bracket, body], kind: bolt, count: 2, exposure: 0.5, "
+                + "minutes: {open: 1, close: 2, spread: 0}" + joint + "}}\n");
+        return json("price", file, "--renew", "bracket", "--rust", "4", "--json");
+    }
+
+    /** Two bolts, each seized with 0.6 x 0.5 = 0.3; handling takes 0.3 min, opening 1 and closing 2. */
+    @Test
+    void aSheetsOwnResort_isReckonedByHand() throws IOException {
+        String resorts = "resorts: {saw: {minutes: 20, chance: 1, scraps: 3.00}}\n";
+        Map<String, Object> answer = bracket(resorts, ", resorts: [saw]");
+        assertThat(time(answer, "meanMinutes")).isEqualTo(3.3 + 2 * 0.3 * 20);
+        assertThat(answer.get("expectedDamage")).isEqualTo("1.80");
+        assertThat((BigDecimal) answer.get("chanceBeatsAllResorts")).isEqualByComparingTo("0");
+        Map<String, Object> bolt = list(answer, "shelf").get(0);
+        assertThat(bolt).containsEntry("part", "bolt").containsEntry("price", "3.00");
+        assertThat((BigDecimal) bolt.get("chance")).isEqualByComparingTo("0.51");
+        Map<String, Object> single = bracket(resorts, ", resorts: [saw], once: true");
+        assertThat(single.get("expectedDamage")).isEqualTo("0.00");
+        assertThat(list(single, "shelf")).isEmpty();
+    }
+
+    /** Penetrant works 35 in 100, after a night 1 - 0.65 x 0.65; then the saw. */
+    @Test
+    void soaking_savesWhatTheSawWouldHaveTaken() throws IOException {
+        Map<String, Object> answer =
+                bracket("resorts: {saw: {minutes: 20, chance: 1}}\n", ", resorts: [penetrant, saw]");
+        Map<String, Object> soak = (Map<String, Object>) answer.get("soak");
+        assertThat((List<Object>) soak.get("joints")).containsExactly("bolt");
+        double each = 0.65 * 20 - 0.65 * 0.65 * 20;
+        assertThat(((BigDecimal) soak.get("savesMinutes")).doubleValue())
+                .isBetween(2 * 0.3 * each - 0.01, 2 * 0.3 * each + 0.01);
+    }
+
+    @Test
+    void aResortThatNobodyDescribes_andASpreadTooWide_areTold() throws IOException {
+        String start = "joints: {bolt: {joins: [bracket, body], kind: bolt, minutes: {open: 1, close: 1, spread: ";
+        Said wide = Said.by("price", sheet(start + "2}}}\n"), "--renew", "bracket");
+        assertThat(wide.exit()).isEqualTo(Exit.BAD_INPUT);
+        assertThat(wide.err()).contains("step bolt has a spread of 2.0");
+        Said unknown =
+                Said.by("price", sheet(start + "0}, resorts: [prayer]}}\n"), "--renew", "bracket", "--rust", "1");
+        assertThat(unknown.exit()).isEqualTo(Exit.BAD_INPUT);
+        assertThat(unknown.err()).contains("names the resort prayer, which is neither a usual one nor");
+    }
+}

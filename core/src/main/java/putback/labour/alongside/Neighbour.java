@@ -1,0 +1,34 @@
+package putback.labour.alongside;
+
+import java.math.BigDecimal;
+import org.jspecify.annotations.Nullable;
+import putback.plan.selection.Target;
+import putback.quantity.Minutes;
+import putback.sheet.Life;
+
+/**
+ * Something that could be renewed as well.
+ *
+ * @param extra what it adds when it is done now; below 0 where the whole gets shorter
+ * @param alone what it takes later by itself
+ * @param proven whether all plans behind the two figures are proven to be the least
+ */
+public record Neighbour(Target target, Minutes extra, Minutes alone, boolean proven) {
+    /** What doing it now saves over doing it alone later. */
+    public Minutes saved() {
+        return alone.minus(extra);
+    }
+
+    /** In the garage's currency; null when not given. */
+    public @Nullable BigDecimal price() {
+        if (target instanceof Target.OfUnit one) {
+            return one.unit().entry().price();
+        }
+        return ((Target.OfPart) target).part().entry().price();
+    }
+
+    /** Null when not known; a unit has none of its own. */
+    public @Nullable Life life() {
+        return target instanceof Target.OfPart one ? one.part().entry().life() : null;
+    }
+}

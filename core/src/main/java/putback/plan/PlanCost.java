@@ -1,0 +1,16 @@
+package putback.plan;
+
+import putback.quantity.Minutes;
+
+/**
+ * What a plan minimises, without its steps.
+ *
+ * @param objective work and set-up on the way apart, as {@link Plan#objective()}
+ * @param bound no plan has a lower objective than this
+ */
+public record PlanCost(Minutes objective, Minutes bound) {
+    /** Whether no plan has a lower objective. */
+    public boolean proven() {
+        return bound.compareTo(objective) >= 0;
+    }
+}
