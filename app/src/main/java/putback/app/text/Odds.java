@@ -1,7 +1,7 @@
 package putback.app.text;
 
 /** Chances as a person says them. */
-final class Odds {
+public final class Odds {
     private static final double CLOSE = 0.02;
 
     private Odds() {}
@@ -11,7 +11,7 @@ final class Odds {
      *
      * @param chance 0 to 1
      */
-    static String said(double chance) {
+    public static String said(double chance) {
         if (chance <= 0) {
             return "never";
         }

@@ -41,6 +41,15 @@ final class Pages {
         return fill("tight.jte", Map.of("view", view));
     }
 
+    String price(PriceView view) {
+        return fill("price.jte", Map.of("view", view));
+    }
+
+    /** The figures alone, to stand below the terms. */
+    String pricePart(PriceView view) {
+        return fill("priced.jte", Map.of("view", view));
+    }
+
     String message(String heading, List<String> lines) {
         return fill("message.jte", Map.of("heading", heading, "lines", lines));
     }

@@ -77,6 +77,8 @@ public final class Server implements AutoCloseable {
         routes.get("/plan", this::plan);
         routes.get("/tightening", this::tightening);
         routes.get("/tightening-part", this::tightening);
+        routes.get("/price", this::price);
+        routes.get("/price-part", this::price);
         routes.get("/plan.svg", context -> file(context, "image/svg+xml"));
         routes.get("/plan.json", context -> file(context, "application/json"));
         routes.get("/page.css", context -> asset(context, "page.css", "text/css"));
@@ -162,12 +164,31 @@ public final class Server implements AutoCloseable {
     }
 
     private void tightening(Context context) {
+        TighteningView view = TighteningView.of(typed(context), garage);
+        page(context, isPart(context) ? pages.tighteningPart(view) : pages.tightening(view));
+    }
+
+    private void price(Context context) {
+        if (isDoubled(context)) {
+            return;
+        }
+        Question question = question(context);
+        Answer answer = Answer.to(question);
+        if (answer instanceof Answer.Refused refused) {
+            refuse(context, refused);
+        } else {
+            PriceView view = PriceView.of(question, ((Answer.Planned) answer).plan(), typed(context));
+            page(context, isPart(context) ? pages.pricePart(view) : pages.price(view));
+        }
+    }
+
+    /** The first value of each name. */
+    private static Map<String, String> typed(Context context) {
         Map<String, String> values = new HashMap<>();
         for (Map.Entry<String, List<String>> value : context.queryParamMap().entrySet()) {
             values.put(value.getKey(), value.getValue().get(0));
         }
-        TighteningView view = TighteningView.of(values, garage);
-        page(context, isPart(context) ? pages.tighteningPart(view) : pages.tightening(view));
+        return values;
     }
 
     private void file(Context context, String type) {

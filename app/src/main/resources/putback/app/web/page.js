@@ -114,3 +114,70 @@
   });
   mark(place.firstElementChild);
 })();
+
+// Reckons the price anew as terms are typed and parts ticked. Without this file the button does the same.
+(() => {
+  "use strict";
+  const form = document.getElementById("price");
+  const place = document.getElementById("priced");
+  const said = document.getElementById("reckoned");
+  if (!form || !place || !said) {
+    return;
+  }
+  const PAUSE = 120;
+  let running = null;
+  let waiting = 0;
+
+  const reckon = async () => {
+    if (running) {
+      running.abort();
+    }
+    const mine = new AbortController();
+    running = mine;
+    const given = new URLSearchParams(new FormData(form));
+    if (!given.has("renew")) {
+      said.textContent = "Tick at least one thing to renew.";
+      return;
+    }
+    for (const [name, value] of [...given]) {
+      if (!value.trim()) {
+        given.delete(name);
+      }
+    }
+    const active = document.activeElement;
+    try {
+      const answer = await fetch("/price-part?" + given, { signal: mine.signal });
+      const text = await answer.text();
+      if (mine.signal.aborted) {
+        return;
+      }
+      place.innerHTML = text;
+      said.textContent = "";
+      const part = place.firstElementChild;
+      const wrong = part ? part.dataset.field : "";
+      for (const input of form.elements) {
+        if (input.name && input.name === wrong) {
+          input.setAttribute("aria-invalid", "true");
+        } else {
+          input.removeAttribute("aria-invalid");
+        }
+      }
+      if (active && active.name === "renew") {
+        const again = place.querySelector('input[name=renew][value="' + CSS.escape(active.value) + '"]');
+        if (again) {
+          again.focus({ preventScroll: true });
+        }
+      }
+      history.replaceState(null, "", "/price?" + given);
+    } catch (fault) {
+      if (!mine.signal.aborted) {
+        said.textContent = "No answer just now. Is the program still running?";
+      }
+    }
+  };
+
+  form.addEventListener("input", () => {
+    clearTimeout(waiting);
+    waiting = setTimeout(reckon, PAUSE);
+  });
+})();

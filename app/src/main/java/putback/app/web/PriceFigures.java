@@ -1,0 +1,182 @@
+package putback.app.web;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import putback.app.ladder.Figures;
+import putback.app.text.Odds;
+import putback.app.tools.TimeCurve;
+import putback.labour.alongside.Neighbour;
+import putback.labour.price.Estimate;
+import putback.labour.price.Figure;
+import putback.labour.price.Line;
+import putback.labour.price.Money;
+import putback.labour.price.Spare;
+import putback.labour.price.Terms;
+import putback.labour.time.Share;
+import putback.plan.Plan;
+import putback.plan.selection.Target;
+import putback.sheet.Joint;
+
+/**
+ * The figures of a price, in words.
+ *
+ * @param wide curve of the time for a screen, SVG
+ * @param narrow the same for a telephone
+ * @param figures the three figures, each with its minutes and total
+ * @param lines of the estimate
+ * @param ceiling how likely the total passes it; empty without one
+ * @param renewed what is renewed now, ticked
+ * @param neighbours what could be renewed as well, to be ticked
+ * @param soak what penetrant the night before saves; empty for nothing
+ */
+public record PriceFigures(
+        String wide,
+        String narrow,
+        List<Row> figures,
+        List<Row> lines,
+        String total,
+        String ceiling,
+        List<Row> risk,
+        String soak,
+        List<Row> shelf,
+        List<Choice> renewed,
+        List<Choice> neighbours,
+        List<String> usual,
+        List<String> notes) {
+    private static final int MOST_RISKS = 6;
+    private static final int MOST_NEIGHBOURS = 24;
+    private static final double WORTH_NAMING = 0.01;
+
+    /** Words with up to two figures. */
+    public record Row(String words, String first, String second) {}
+
+    /** Something to tick. */
+    public record Choice(String id, String name, String now, String alone, String saved, String price) {}
+
+    static PriceFigures of(Plan plan, Estimate estimate, Terms terms, List<Neighbour> neighbours) {
+        BigDecimal ceiling = terms.ceiling();
+        Long within = estimate.minutesToCeiling();
+        Double room = ceiling == null || within == null ? null : Double.valueOf(within);
+        return new PriceFigures(
+                TimeCurve.draw(estimate.time(), room, 680),
+                TimeCurve.draw(estimate.time(), room, 350),
+                List.of(
+                        figure("Likely, as often less as more", estimate.likely()),
+                        figure("4 jobs in 5 stay within", estimate.fourInFive()),
+                        figure("Stop and call before", estimate.stopAndCall())),
+                lines(estimate),
+                estimate.invoice().total().toPlainString(),
+                ceiling(estimate, ceiling),
+                risk(plan, estimate),
+                soak(plan, estimate),
+                shelf(estimate),
+                renewed(plan),
+                choices(neighbours),
+                plan.advice(),
+                estimate.notes());
+    }
+
+    private static Row figure(String words, Figure figure) {
+        return new Row(words, figure.minutes() + " min", figure.total().toPlainString());
+    }
+
+    private static List<Row> lines(Estimate estimate) {
+        List<Row> rows = new ArrayList<>();
+        for (Line line : estimate.invoice().lines()) {
+            String quantity = line.quantity().stripTrailingZeros().toPlainString();
+            String unit = line.unit().equals("each") ? "" : " " + line.unit();
+            rows.add(new Row(line.text(), quantity + unit, line.amount().toPlainString()));
+        }
+        return rows;
+    }
+
+    private static String ceiling(Estimate estimate, @Nullable BigDecimal ceiling) {
+        Double over = estimate.chanceOverCeiling();
+        Long within = estimate.minutesToCeiling();
+        if (ceiling == null || over == null || within == null) {
+            return "";
+        }
+        String agreed = Money.rounded(ceiling).toPlainString();
+        return within < 0
+                ? "The parts alone are above the ceiling of " + agreed + "."
+                : "Above the ceiling of " + agreed + ": " + Odds.said(over) + ". It is reached after " + within
+                        + " min of work.";
+    }
+
+    private static List<Row> risk(Plan plan, Estimate estimate) {
+        Map<String, String> names = names(plan);
+        List<Row> rows = new ArrayList<>();
+        for (Share share : estimate.risk()) {
+            if (rows.size() < MOST_RISKS && share.share() >= WORTH_NAMING) {
+                String name = share.id().isEmpty()
+                        ? "The whole car: what all its times have in common"
+                        : names.getOrDefault(share.id(), share.id());
+                rows.add(new Row(name, Math.round(100 * share.share()) + " %", ""));
+            }
+        }
+        return rows;
+    }
+
+    private static Map<String, String> names(Plan plan) {
+        Map<String, String> names = new HashMap<>();
+        for (Joint joint : plan.assembly().joints()) {
+            names.put(joint.id(), joint.name());
+        }
+        return names;
+    }
+
+    private static String soak(Plan plan, Estimate estimate) {
+        if (estimate.soak().joints().isEmpty()) {
+            return "";
+        }
+        Map<String, String> names = names(plan);
+        List<String> joints = new ArrayList<>();
+        for (String joint : estimate.soak().joints()) {
+            joints.add(names.getOrDefault(joint, joint));
+        }
+        BigDecimal saves = BigDecimal.valueOf(estimate.soak().savesMinutes()).setScale(1, RoundingMode.HALF_UP);
+        return String.join("; ", joints) + ". Saves " + saves.toPlainString()
+                + " min on average (assumed: a night doubles the penetrant's tries).";
+    }
+
+    private static List<Row> shelf(Estimate estimate) {
+        List<Row> rows = new ArrayList<>();
+        for (Spare spare : estimate.shelf()) {
+            rows.add(new Row(
+                    spare.count() + " x fastener of " + spare.name(),
+                    Odds.said(spare.chance()),
+                    spare.price().toPlainString()));
+        }
+        return rows;
+    }
+
+    private static List<Choice> renewed(Plan plan) {
+        List<Choice> choices = new ArrayList<>();
+        for (Target target : plan.wanted().targets()) {
+            choices.add(new Choice(target.id(), target.name(), "", "", "", ""));
+        }
+        return choices;
+    }
+
+    private static List<Choice> choices(List<Neighbour> neighbours) {
+        List<Choice> choices = new ArrayList<>();
+        for (Neighbour one : neighbours) {
+            if (choices.size() < MOST_NEIGHBOURS) {
+                BigDecimal price = one.price();
+                choices.add(new Choice(
+                        one.target().id(),
+                        one.target().name(),
+                        (one.proven() ? "" : "~") + Figures.minutes(one.extra()),
+                        Figures.minutes(one.alone()),
+                        Figures.minutes(one.saved()),
+                        price == null ? "not known" : price.toPlainString()));
+            }
+        }
+        return choices;
+    }
+}

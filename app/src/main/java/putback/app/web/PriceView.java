@@ -1,0 +1,79 @@
+package putback.app.web;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import putback.app.asking.Given;
+import putback.app.asking.TermsQuestion;
+import putback.app.asking.Unclear;
+import putback.app.text.Headline;
+import putback.labour.alongside.Alongside;
+import putback.labour.price.Estimate;
+import putback.labour.price.Estimating;
+import putback.labour.price.Job;
+import putback.labour.price.Terms;
+import putback.plan.Plan;
+
+/**
+ * What a job takes and costs, as its page shows it.
+ *
+ * @param values terms as they were typed, by name
+ * @param fault what cannot be meant so; empty for nothing
+ * @param field the value it is about; empty for none
+ * @param answer null where something is wrong
+ */
+public record PriceView(
+        Question question,
+        String title,
+        String renewed,
+        Map<String, String> values,
+        String fault,
+        String field,
+        @Nullable PriceFigures answer) {
+    private static final List<String> NAMES = List.of("rust", "rate", "tax", "ceiling", "markup", "sundries");
+
+    /** What a grade looks and feels like. */
+    public static List<String> grades() {
+        return List.of(
+                "0 clean: threads bright, paint whole",
+                "1 surface: brown, wipes off on a rag",
+                "2 scaled: flakes, a wire brush brings metal",
+                "3 swollen: threads filled, hexagon rounded by rust",
+                "4 wasted: sections thinner, pits you can feel");
+    }
+
+    /** The value that was typed; empty where there is none. */
+    public String value(String name) {
+        String value = values.get(name);
+        return value == null ? "" : value;
+    }
+
+    /** The grade that is chosen. */
+    public boolean isGrade(int grade) {
+        return value("rust").equals(String.valueOf(grade))
+                || grade == 0 && value("rust").isEmpty();
+    }
+
+    static PriceView of(Question question, Plan plan, Map<String, String> typed) {
+        Map<String, String> values = new LinkedHashMap<>();
+        for (String name : NAMES) {
+            String value = typed.get(name);
+            if (value != null && !value.isBlank()) {
+                values.put(name, value.strip());
+            }
+        }
+        String title = plan.assembly().sheet().title();
+        String renewed = Headline.renewed(plan);
+        try {
+            Given given = new Given(values::get, "");
+            Terms terms = TermsQuestion.read(given);
+            Job job = new Job(renewed, plan.wanted());
+            Estimate estimate = Given.answer(Estimating.of(plan, List.of(job), TermsQuestion.rust(given), terms, 1));
+            PriceFigures figures = PriceFigures.of(plan, estimate, terms, Alongside.of(plan));
+            return new PriceView(question, title, renewed, values, "", "", figures);
+        } catch (Unclear unclear) {
+            return new PriceView(question, title, renewed, values, unclear.said(), unclear.field(), null);
+        }
+    }
+}
