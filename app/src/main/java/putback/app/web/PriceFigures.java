@@ -32,6 +32,7 @@ import putback.sheet.Joint;
  * @param ceiling how likely the total passes it; empty without one
  * @param renewed what is renewed now, ticked
  * @param neighbours what could be renewed as well, to be ticked
+ * @param later whether the neighbours are still to come
  * @param soak what penetrant the night before saves; empty for nothing
  */
 public record PriceFigures(
@@ -46,6 +47,7 @@ public record PriceFigures(
         List<Row> shelf,
         List<Choice> renewed,
         List<Choice> neighbours,
+        boolean later,
         List<String> usual,
         List<String> notes) {
     private static final int MOST_RISKS = 6;
@@ -58,7 +60,7 @@ public record PriceFigures(
     /** Something to tick. */
     public record Choice(String id, String name, String now, String alone, String saved, String price) {}
 
-    static PriceFigures of(Plan plan, Estimate estimate, Terms terms, List<Neighbour> neighbours) {
+    static PriceFigures of(Plan plan, Estimate estimate, Terms terms, List<Neighbour> neighbours, boolean later) {
         BigDecimal ceiling = terms.ceiling();
         Long within = estimate.minutesToCeiling();
         Double room = ceiling == null || within == null ? null : Double.valueOf(within);
@@ -77,6 +79,7 @@ public record PriceFigures(
                 shelf(estimate),
                 renewed(plan),
                 choices(neighbours),
+                later,
                 plan.advice(),
                 estimate.notes());
     }

@@ -9,6 +9,7 @@ import putback.app.asking.TermsQuestion;
 import putback.app.asking.Unclear;
 import putback.app.text.Headline;
 import putback.labour.alongside.Alongside;
+import putback.labour.alongside.Neighbour;
 import putback.labour.price.Estimate;
 import putback.labour.price.Estimating;
 import putback.labour.price.Job;
@@ -55,7 +56,7 @@ public record PriceView(
                 || grade == 0 && value("rust").isEmpty();
     }
 
-    static PriceView of(Question question, Plan plan, Map<String, String> typed) {
+    static PriceView of(Question question, Plan plan, Map<String, String> typed, Remembered remembered) {
         Map<String, String> values = new LinkedHashMap<>();
         for (String name : NAMES) {
             String value = typed.get(name);
@@ -70,7 +71,10 @@ public record PriceView(
             Terms terms = TermsQuestion.read(given);
             Job job = new Job(renewed, plan.wanted());
             Estimate estimate = Given.answer(Estimating.of(plan, List.of(job), TermsQuestion.rust(given), terms, 1));
-            PriceFigures figures = PriceFigures.of(plan, estimate, terms, Alongside.of(plan));
+            boolean later = "later".equals(typed.get("alongside"));
+            List<Neighbour> neighbours =
+                    later ? List.of() : Alongside.of(plan, wanted -> remembered.cost(plan.assembly(), wanted));
+            PriceFigures figures = PriceFigures.of(plan, estimate, terms, neighbours, later);
             return new PriceView(question, title, renewed, values, "", "", figures);
         } catch (Unclear unclear) {
             return new PriceView(question, title, renewed, values, unclear.said(), unclear.field(), null);

@@ -33,6 +33,7 @@ public final class Server implements AutoCloseable {
     private final Pages pages = new Pages();
     private final Javalin javalin;
     private final Garage garage;
+    private final Remembered remembered = new Remembered();
 
     private Server(int port, Garage garage) {
         this.garage = garage;
@@ -177,7 +178,7 @@ public final class Server implements AutoCloseable {
         if (answer instanceof Answer.Refused refused) {
             refuse(context, refused);
         } else {
-            PriceView view = PriceView.of(question, ((Answer.Planned) answer).plan(), typed(context));
+            PriceView view = PriceView.of(question, ((Answer.Planned) answer).plan(), typed(context), remembered);
             page(context, isPart(context) ? pages.pricePart(view) : pages.price(view));
         }
     }

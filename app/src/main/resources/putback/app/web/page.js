@@ -145,8 +145,8 @@
       }
     }
     const active = document.activeElement;
-    try {
-      const answer = await fetch("/price-part?" + given, { signal: mine.signal });
+    const show = async (query) => {
+      const answer = await fetch("/price-part?" + query, { signal: mine.signal });
       const text = await answer.text();
       if (mine.signal.aborted) {
         return;
@@ -167,6 +167,13 @@
         if (again) {
           again.focus({ preventScroll: true });
         }
+      }
+    };
+    try {
+      await show(given + "&alongside=later");
+      await show(String(given));
+      if (mine.signal.aborted) {
+        return;
       }
       history.replaceState(null, "", "/price?" + given);
     } catch (fault) {

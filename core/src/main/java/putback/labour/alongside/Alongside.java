@@ -3,6 +3,8 @@ package putback.labour.alongside;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import putback.plan.Plan;
 import putback.plan.PlanCost;
 import putback.plan.Planner;
@@ -18,11 +20,13 @@ import putback.sheet.Unit;
 /** What else is cheap to renew while a plan has the car apart: marginal time against time alone, neighbour by neighbour. */
 public final class Alongside {
     private final Plan plan;
+    private final Function<Wanted, Parsed<PlanCost>> costs;
     private final Assembly assembly;
     private final Renewal renewal;
 
-    private Alongside(Plan plan) {
+    private Alongside(Plan plan, Function<Wanted, Parsed<PlanCost>> costs) {
         this.plan = plan;
+        this.costs = costs;
         this.assembly = plan.assembly();
         this.renewal = Renewal.of(assembly, plan.wanted(), plan.selection());
     }
@@ -32,23 +36,33 @@ public final class Alongside {
      * equal ones by id. What cannot be renewed at all is left out.
      */
     public static List<Neighbour> of(Plan plan) {
-        return new Alongside(plan).neighbours();
+        return of(plan, wanted -> Planner.cost(plan.assembly(), wanted));
+    }
+
+    /**
+     * The same, for one that asks again and again and remembers what was worked out before.
+     *
+     * @param costs of a renewal on the plan's car, as {@link Planner#cost} gives them; asked from several threads
+     */
+    public static List<Neighbour> of(Plan plan, Function<Wanted, Parsed<PlanCost>> costs) {
+        return new Alongside(plan, costs).neighbours();
     }
 
     private List<Neighbour> neighbours() {
-        List<Neighbour> neighbours = new ArrayList<>();
-        for (Target target : candidates()) {
-            if (cost(List.of(target)) instanceof Parsed.Value<PlanCost> alone
-                    && cost(withPlan(target)) instanceof Parsed.Value<PlanCost> both) {
-                Neighbour one = neighbour(target, alone.value(), both.value());
-                if (one.saved().compareTo(Minutes.ZERO) > 0) {
-                    neighbours.add(one);
-                }
-            }
+        return candidates().parallelStream()
+                .flatMap(target -> neighbour(target).stream())
+                .sorted(Comparator.comparing(Neighbour::saved).reversed().thenComparing(one -> one.target()
+                        .id()))
+                .toList();
+    }
+
+    private Optional<Neighbour> neighbour(Target target) {
+        if (costs.apply(new Wanted(List.of(target))) instanceof Parsed.Value<PlanCost> alone
+                && costs.apply(new Wanted(withPlan(target))) instanceof Parsed.Value<PlanCost> both) {
+            Neighbour one = neighbour(target, alone.value(), both.value());
+            return one.saved().compareTo(Minutes.ZERO) > 0 ? Optional.of(one) : Optional.empty();
         }
-        neighbours.sort(Comparator.comparing(Neighbour::saved).reversed().thenComparing(one -> one.target()
-                .id()));
-        return List.copyOf(neighbours);
+        return Optional.empty();
     }
 
     private Neighbour neighbour(Target target, PlanCost alone, PlanCost both) {
@@ -57,10 +71,6 @@ public final class Alongside {
                 both.objective().minus(plan.objective()),
                 alone.objective(),
                 plan.proof().proven() && alone.proven() && both.proven());
-    }
-
-    private Parsed<PlanCost> cost(List<Target> targets) {
-        return Planner.cost(assembly, new Wanted(targets));
     }
 
     private List<Target> withPlan(Target target) {

@@ -1,0 +1,86 @@
+package putback.app.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+@Tag("browser")
+class PricePageTest {
+    private static final String JOB =
+            "price?sheet=demo-van&renew=spring&renew=damper&renew=pads&side=both&rust=3&tax=20&ceiling=420";
+
+    private static Screens screens;
+
+    @BeforeAll
+    static void start() {
+        screens = new Screens();
+    }
+
+    @AfterAll
+    static void stop() {
+        screens.close();
+    }
+
+    @Test
+    void tickingANeighbour_movesItToWhatIsRenewed_andThePriceFollows() {
+        try (BrowserContext context = screens.context(1280, ColorScheme.LIGHT)) {
+            Page page = context.newPage();
+            page.navigate(screens.address() + JOB);
+            String before = page.textContent("tfoot");
+            page.check("input[name=renew][value='left.bump-stop']");
+            page.waitForSelector("fieldset input[value='left.bump-stop']:checked");
+            assertThat(page.textContent("tfoot")).isNotEqualTo(before);
+            page.waitForSelector("table.alongside");
+            page.waitForURL("**renew=left.bump-stop**");
+        }
+    }
+
+    @Test
+    void typingACeiling_drawsItIn_andSaysTheOdds() {
+        try (BrowserContext context = screens.context(1280, ColorScheme.LIGHT)) {
+            Page page = context.newPage();
+            page.navigate(screens.address() + JOB.replace("&ceiling=420", ""));
+            assertThat(page.locator(".over").count()).isZero();
+            page.fill("input[name=ceiling]", "400");
+            page.waitForSelector(".over");
+            assertThat(page.textContent(".over")).contains("Above the ceiling of 400.00");
+            assertThat(page.locator(".curve-wide path.ceiling").count()).isEqualTo(1);
+            page.fill("input[name=ceiling]", "-1");
+            page.waitForSelector(".fault");
+            assertThat(page.getAttribute("input[name=ceiling]", "aria-invalid")).isEqualTo("true");
+        }
+    }
+
+    @Test
+    void withoutScript_theButtonReckons() {
+        try (BrowserContext context = screens.withoutScript()) {
+            Page page = context.newPage();
+            page.navigate(screens.address() + JOB);
+            page.fill("input[name=rate]", "90");
+            page.click("button");
+            assertThat(page.textContent(".priced")).contains("150.00");
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"LIGHT,1280", "DARK,1280", "LIGHT,390", "DARK,390", "LIGHT,320"})
+    void page_fits_andBreaksNoRuleOfAccess(ColorScheme scheme, int width) {
+        try (BrowserContext context = screens.context(width, scheme)) {
+            Page page = context.newPage();
+            page.navigate(screens.address() + JOB);
+            assertThat(new AxeBuilder(page).analyze().getViolations()).isEmpty();
+            assertThat((Integer) page.evaluate("document.documentElement.scrollWidth"))
+                    .isLessThanOrEqualTo(width);
+            Screens.picture(page, "price-" + width + "-" + scheme, true);
+        }
+    }
+}
