@@ -35,7 +35,7 @@ final class PriceCommand implements Command {
                 Renewing.RENEW,
                 JOB,
                 Renewing.SIDE,
-                Option.value("--rust", "0..4", "how rusty it is, from clean to wasted; 0 if not said"),
+                Option.value("--rust", "0..4", "how rusty it is, clean to wasted; 0 if not said"),
                 Option.value("--hands", "N", "how many people work on it; only 1 so far")));
         options.addAll(PriceTerms.OPTIONS);
         options.add(Option.value("--seed", "N", "for what is drawn at random; nothing so far"));

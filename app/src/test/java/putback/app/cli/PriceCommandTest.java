@@ -287,4 +287,27 @@ class PriceCommandTest {
         assertThat(unknown.exit()).isEqualTo(Exit.BAD_INPUT);
         assertThat(unknown.err()).contains("names the resort prayer, which is neither a usual one nor");
     }
+
+    /** Each holds the cover, so that only both together let it go, and its handling of 10 min is shared. */
+    @Test
+    void aShareAboveWhatAJobTakesAlone_isPointedOut() throws IOException {
+        Path file = folder.resolve("two.yaml");
+        Files.writeString(file, """
+                sheet: two
+                title: A cover on two brackets
+                parts: {front: {}, rear: {}, cover: {minutes: 10}}
+                joints:
+                  front-bolt: {joins: [front, body], kind: bolt}
+                  rear-bolt: {joins: [rear, body], kind: bolt}
+                  front-clip: {joins: [front, cover], kind: clip}
+                  rear-clip: {joins: [rear, cover], kind: clip}
+                """);
+        Map<String, Object> answer = json("price", file.toString(), "--job", "front", "--job", "rear", "--json");
+        for (Map<String, Object> one : list(answer, "shares")) {
+            assertThat((BigDecimal) one.get("minutes"))
+                    .isEqualByComparingTo(((BigDecimal) one.get("alone")).add(BigDecimal.valueOf(5)));
+        }
+        assertThat(String.valueOf(answer.get("notes")))
+                .contains("The share of Front is above what it takes alone", "The share of Rear is above");
+    }
 }
