@@ -88,7 +88,7 @@ final class PlanCommand implements Command {
         if (rust > 0 || hands > 1) {
             terminal.say(
                     "putback: the minutes are for clean fasteners and one pair of hands; putback price reckons with"
-                            + " rust, further hands are not reckoned yet");
+                            + " rust and several hands");
         }
         Plan plan = ((Planned.Sound) planned).plan();
         Tray tray = toolbox == null || on == null ? null : Tray.of(plan, toolbox, on);

@@ -19,7 +19,7 @@ final class PlanHelp {
                 out where the output is no terminal or NO_COLOR is set.
 
                 Rust and hands change times only, never what is opened. Minutes here are for
-                clean fasteners and one pair of hands; putback price reckons with rust.
+                clean fasteners and one pair of hands; putback price reckons with more.
 
                 Exit codes: 0 done, 2 wrong input, 3 there is no sound order, 1 anything else.
 

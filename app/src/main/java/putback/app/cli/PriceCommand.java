@@ -4,15 +4,19 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import putback.app.json.PriceJson;
 import putback.app.text.Headline;
 import putback.app.text.PriceText;
 import putback.app.text.Screen;
+import putback.labour.price.Crew;
 import putback.labour.price.Estimate;
 import putback.labour.price.Estimating;
 import putback.labour.price.Job;
 import putback.labour.price.Terms;
 import putback.labour.seized.RustGrade;
+import putback.labour.time.DrawnTimes;
+import putback.plan.Plan;
 import putback.plan.Planned;
 import putback.plan.Planner;
 import putback.plan.selection.Target;
@@ -36,9 +40,9 @@ final class PriceCommand implements Command {
                 JOB,
                 Renewing.SIDE,
                 Option.value("--rust", "0..4", "how rusty it is, clean to wasted; 0 if not said"),
-                Option.value("--hands", "N", "how many people work on it; only 1 so far")));
+                Option.value("--hands", "N", "how many people work on it, 1 to 9")));
         options.addAll(PriceTerms.OPTIONS);
-        options.add(Option.value("--seed", "N", "for what is drawn at random; nothing so far"));
+        options.add(Option.value("--seed", "N", "for what is drawn: the time of several hands"));
         options.add(Option.flag("--json", "for other programs"));
         options.add(Option.value("--pdf", "FILE", "on paper; not there yet"));
         return new Usage(
@@ -66,7 +70,7 @@ final class PriceCommand implements Command {
         long hands = Numbers.whole(NAME, arguments, "--hands", 1, MOST_HANDS, 1);
         long seed = Numbers.whole(NAME, arguments, "--seed", Long.MIN_VALUE, Long.MAX_VALUE, 1);
         Terms terms = PriceTerms.of(arguments);
-        refuseWhatIsNotThere(arguments, hands);
+        refuseWhatIsNotThere(arguments);
         Read.Sheet sheet = SheetFile.open(arguments.operands().get(0), terminal);
         if (sheet == null) {
             return Exit.BAD_INPUT;
@@ -80,17 +84,18 @@ final class PriceCommand implements Command {
             terminal.say("putback: " + sheet.name() + ": " + locked.sentence());
             return Exit.NO_SOUND_ANSWER;
         }
-        Parsed<Estimate> estimate =
-                Estimating.of(((Planned.Sound) planned).plan(), jobs, RustGrade.values()[grade], terms, seed);
+        Plan plan = ((Planned.Sound) planned).plan();
+        Parsed<Estimate> estimate = Estimating.of(plan, jobs, RustGrade.values()[grade], terms, seed);
         if (!(estimate instanceof Parsed.Value<Estimate> sound)) {
             terminal.say("putback: " + sheet.name() + ": " + estimate.refusal());
             return Exit.BAD_INPUT;
         }
+        DrawnTimes standing = standing(plan, RustGrade.values()[grade], terms, hands, seed);
         terminal.out()
                 .print(
                         arguments.has("--json")
-                                ? PriceJson.of(sound.value()) + "\n"
-                                : PriceText.of(sound.value(), sheet.assembly(), terms, grade, Screen.here()));
+                                ? PriceJson.of(sound.value(), standing) + "\n"
+                                : PriceText.of(sound.value(), standing, sheet.assembly(), terms, grade, Screen.here()));
         return Exit.DONE;
     }
 
@@ -109,14 +114,16 @@ final class PriceCommand implements Command {
         return jobs.isEmpty() ? List.of(Renewing.of(NAME, arguments)) : jobs;
     }
 
-    private static void refuseWhatIsNotThere(Arguments arguments, long hands) throws UsageFault {
+    private static void refuseWhatIsNotThere(Arguments arguments) throws UsageFault {
         if (arguments.has("--pdf")) {
             throw new UsageFault("putback price: --pdf is not there yet; --json and the text are");
         }
-        if (hands > 1) {
-            throw new UsageFault(
-                    "putback price: several hands are not there yet; leave --hands out for one pair of" + " hands");
-        }
+    }
+
+    /** Null for one pair of hands, whose time is in the estimate. */
+    private static @Nullable DrawnTimes standing(Plan plan, RustGrade grade, Terms terms, long hands, long seed) {
+        Parsed<DrawnTimes> times = Crew.times(plan, grade, terms.ratePerHour(), (int) hands, seed);
+        return hands > 1 && times instanceof Parsed.Value<DrawnTimes> drawn ? drawn.value() : null;
     }
 
     /** Fewer than asked for when a name was not understood, which is printed then. */

@@ -2,6 +2,7 @@ package putback.app.json;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.function.DoubleUnaryOperator;
 import org.jspecify.annotations.Nullable;
 import putback.labour.price.Estimate;
 import putback.labour.price.Figure;
@@ -9,7 +10,7 @@ import putback.labour.price.Job;
 import putback.labour.price.Line;
 import putback.labour.price.Spare;
 import putback.labour.share.Shares;
-import putback.labour.time.JobTime;
+import putback.labour.time.DrawnTimes;
 import putback.labour.time.Share;
 
 /** What a job takes and costs, for other programs. */
@@ -18,20 +19,32 @@ public final class PriceJson {
     private static final int CHANCE = 4;
 
     private final Estimate estimate;
+    private final @Nullable DrawnTimes standing;
     private final JsonWriter json = new JsonWriter(4000);
 
-    private PriceJson(Estimate estimate) {
+    private PriceJson(Estimate estimate, @Nullable DrawnTimes standing) {
+        this.standing = standing;
         this.estimate = estimate;
     }
 
-    /** One object, ASCII. */
-    public static String of(Estimate estimate) {
-        return new PriceJson(estimate).write();
+    /**
+     * One object, ASCII.
+     *
+     * @param standing how long the car stands with several hands; null for one pair
+     */
+    public static String of(Estimate estimate, @Nullable DrawnTimes standing) {
+        return new PriceJson(estimate, standing).write();
     }
 
     private String write() {
         json.beginObject();
-        time(estimate.time());
+        DrawnTimes drawn = standing;
+        if (drawn == null) {
+            time("time", estimate.time().mean(), estimate.time()::quantile);
+        } else {
+            time("time", drawn.mean(), drawn::quantile);
+            time("work", estimate.time().mean(), estimate.time()::quantile);
+        }
         risk();
         json.key("soak").beginObject();
         json.key("joints").strings(estimate.soak().joints());
@@ -53,12 +66,12 @@ public final class PriceJson {
         return json.endObject().toString();
     }
 
-    private void time(JobTime time) {
-        json.key("time").beginObject();
-        json.key("meanMinutes").value(rounded(time.mean(), MINUTES));
-        json.key("p50Minutes").value(rounded(time.quantile(0.5), MINUTES));
-        json.key("p80Minutes").value(rounded(time.quantile(0.8), MINUTES));
-        json.key("p95Minutes").value(rounded(time.quantile(0.95), MINUTES));
+    private void time(String key, double mean, DoubleUnaryOperator quantile) {
+        json.key(key).beginObject();
+        json.key("meanMinutes").value(rounded(mean, MINUTES));
+        json.key("p50Minutes").value(rounded(quantile.applyAsDouble(0.5), MINUTES));
+        json.key("p80Minutes").value(rounded(quantile.applyAsDouble(0.8), MINUTES));
+        json.key("p95Minutes").value(rounded(quantile.applyAsDouble(0.95), MINUTES));
         json.endObject();
     }
 

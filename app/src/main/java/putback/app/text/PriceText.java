@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import putback.app.ladder.Figures;
 import putback.app.text.Page.Ink;
 import putback.labour.price.Estimate;
@@ -16,6 +17,7 @@ import putback.labour.price.Money;
 import putback.labour.price.Spare;
 import putback.labour.price.Terms;
 import putback.labour.share.Shares;
+import putback.labour.time.DrawnTimes;
 import putback.labour.time.Share;
 import putback.sheet.Assembly;
 import putback.sheet.Joint;
@@ -42,15 +44,17 @@ public final class PriceText {
     }
 
     /**
+     * @param standing how long the car stands with several hands; null for one pair
      * @param rust grade, 0 to 4
      */
-    public static String of(Estimate estimate, Assembly assembly, Terms terms, int rust, Screen screen) {
+    public static String of(
+            Estimate estimate, @Nullable DrawnTimes standing, Assembly assembly, Terms terms, int rust, Screen screen) {
         PriceText text = new PriceText(estimate, assembly, terms, new Page(screen));
-        text.write(rust);
+        text.write(rust, standing);
         return text.page.toString();
     }
 
-    private void write(int rust) {
+    private void write(int rust, @Nullable DrawnTimes standing) {
         List<String> jobs = new ArrayList<>();
         for (Job job : estimate.jobs()) {
             jobs.add(job.name());
@@ -60,10 +64,11 @@ public final class PriceText {
                 Ink.PLAIN,
                 "Rust grade " + rust + (rust == 0 ? ", nothing seized" : "") + "; an hour at "
                         + Money.rounded(terms.ratePerHour()).toPlainString()
-                        + "; one pair of hands.");
+                        + (standing == null ? "; one pair of hands." : "; several pairs of hands."));
         lines();
         figures();
         ceiling();
+        standing(standing);
         risk();
         seized();
         shares();
@@ -90,7 +95,7 @@ public final class PriceText {
         figure("Likely: as often less as more", estimate.likely());
         figure("4 jobs in 5 take no more than", estimate.fourInFive());
         figure("Stop and call before: 1 in 20 takes longer", estimate.stopAndCall());
-        row("On average", column(decimal(estimate.time().mean())) + column(""));
+        page.words(Ink.PLAIN, "  ", "On average " + decimal(estimate.time().mean()) + " min.");
     }
 
     private void figure(String words, Figure figure) {
@@ -109,6 +114,22 @@ public final class PriceText {
         String agreed = Money.rounded(ceiling).toPlainString();
         String until = within < 0 ? "" : "; it is reached after " + within + " min of work";
         page.gap().words(Ink.PLAIN, "Above the ceiling of " + agreed + ": " + Odds.said(over) + until + ".");
+    }
+
+    private void standing(@Nullable DrawnTimes standing) {
+        if (standing == null) {
+            return;
+        }
+        page.gap().heading("HOW LONG THE CAR STANDS", "min");
+        row("Likely", String.valueOf(Math.round(standing.quantile(0.5))));
+        row("4 jobs in 5 take no more than", String.valueOf(Math.round(standing.quantile(0.8))));
+        row("1 in 20 takes longer than", String.valueOf(Math.round(standing.quantile(0.95))));
+        page.words(
+                Ink.PLAIN,
+                "  ",
+                "One person a side, drawn " + standing.count()
+                        + " times; what is common waits for both, so a third saves nothing. The work to be paid is as"
+                        + " above.");
     }
 
     private void risk() {

@@ -204,7 +204,7 @@ class PriceCommandTest {
                 "--renew disc --rust 5|--rust is a whole number from 0 to 4, not \"5\"",
                 "--renew disc --rust 1.5|--rust is a whole number from 0 to 4",
                 "--renew disc --hands 0|--hands is a whole number from 1 to 9",
-                "--renew disc --hands 2|several hands are not there yet",
+                "--renew disc --hands 10|--hands is a whole number from 1 to 9",
                 "--renew disc --pdf x.pdf|--pdf is not there yet",
                 "--renew disc --seed x|--seed is a whole number",
                 "--renew disc --job pads|--renew and --job do not go together",

@@ -78,6 +78,7 @@ record HeadReader(Fields sheet, Faults faults) {
             Entries values = values(entry, "{minutes: 6, chance: 0.6}");
             Fields resort = Fields.of(values, entry.key().place(), "resort " + id, Keys.RESORT, faults);
             resort.require("minutes", "chance");
+            ResortsReader.words(resort, "when", SeizedWords.REFUSALS);
             Fields breaks = resort.map("breaks", Keys.BREAKS);
             resorts.add(new Resort(
                     id,
