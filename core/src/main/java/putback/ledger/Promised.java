@@ -54,5 +54,18 @@ public record Promised(
             @Nullable Double mostNm,
             Height height,
             boolean newFastener,
-            boolean secondLook) {}
+            boolean secondLook) {
+        /** Of which nothing is known but that it is opened. */
+        public static final Fixing PLAIN = new Fixing(false, null, null, null, null, Height.ANY, false, false);
+
+        /** The same with a new fastener. */
+        public Fixing renewed() {
+            return new Fixing(threaded, torqueNm, angleDeg, leastNm, mostNm, height, true, secondLook);
+        }
+
+        /** The same with somebody who looks again. */
+        public Fixing lookedAt() {
+            return new Fixing(threaded, torqueNm, angleDeg, leastNm, mostNm, height, newFastener, true);
+        }
+    }
 }

@@ -17,18 +17,14 @@ public final class ClampBar {
         double most = Math.max(answer.proofLoad().newtons(), answer.clampHigh().newtons()) * HEADROOM;
         double proof = at(answer.proofLoad(), most);
         double clamp = at(answer.clamp(), most);
-        StringBuilder svg = new StringBuilder(1200);
-        svg.append("<svg class=\"clampbar\" viewBox=\"0 0 360 74\" role=\"img\" aria-label=\"Clamp load ")
-                .append(answer.clamp().text())
-                .append(", ")
-                .append(Math.round(100 * answer.proofUse()))
-                .append(" % of the proof load\">");
-        path(svg, "trough", new Outline().box(LEFT, 26, WIDTH, 18));
-        path(svg, "load", new Outline().box(LEFT, 26, clamp - LEFT, 18));
+        Sketch sketch = new Sketch();
+        sketch.raw("<svg class=\"clampbar\" viewBox=\"0 0 360 74\" role=\"img\" aria-label=\"Clamp load "
+                + answer.clamp().text() + ", " + Math.round(100 * answer.proofUse()) + " % of the proof load\">");
+        sketch.box("trough", LEFT, 26, WIDTH, 18);
+        sketch.box("load", LEFT, 26, clamp - LEFT, 18);
         double low = at(answer.clampLow(), most);
         double high = at(answer.clampHigh(), most);
-        path(
-                svg,
+        sketch.path(
                 "scatter",
                 new Outline()
                         .from(low, 52)
@@ -37,30 +33,15 @@ public final class ClampBar {
                         .to(low, 57)
                         .from(high, 47)
                         .to(high, 57));
-        path(svg, "proof", new Outline().from(proof, 20).to(proof, 50));
+        sketch.line("proof", proof, 20, proof, 50);
         boolean near = proof > LEFT + WIDTH / 2;
-        svg.append("<text x=\"").append(Outline.figure(proof + (near ? 2 : -2))).append("\" y=\"14\" class=\"");
-        svg.append(near ? "end" : "start")
-                .append("\">proof load ")
-                .append(kn(answer.proofLoad()))
-                .append("</text>");
-        svg.append("<text x=\"8\" y=\"70\">by torque wrench ")
-                .append(kn(answer.clampLow()))
-                .append(" to ");
-        svg.append(kn(answer.clampHigh())).append("</text></svg>");
-        return svg.toString();
+        sketch.text(proof + (near ? 2 : -2), 14, near ? "end" : "start", "proof load " + kn(answer.proofLoad()));
+        sketch.text(8, 70, "", "by torque wrench " + kn(answer.clampLow()) + " to " + kn(answer.clampHigh()));
+        return sketch.raw("</svg>").toString();
     }
 
     private static double at(Force force, double most) {
         return LEFT + WIDTH * force.newtons() / most;
-    }
-
-    private static void path(StringBuilder svg, String kind, Outline outline) {
-        svg.append("<path class=\"")
-                .append(kind)
-                .append("\" d=\"")
-                .append(outline)
-                .append("\"/>");
     }
 
     private static String kn(Force force) {

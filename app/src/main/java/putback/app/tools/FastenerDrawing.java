@@ -29,7 +29,7 @@ public final class FastenerDrawing {
     private final double across;
     private final double bearing;
     private final double scale;
-    private final StringBuilder svg = new StringBuilder(6000);
+    private final Sketch sketch = new Sketch();
 
     private FastenerDrawing(ScrewThread thread, double across, double bearing) {
         this.thread = thread;
@@ -56,24 +56,20 @@ public final class FastenerDrawing {
         double nut = NUT * d;
         double face = TOP + head;
         double end = face + grip + nut + 0.4 * d;
-        svg.append("<svg class=\"fastener\" viewBox=\"0 0 ")
-                .append((int) WIDTH)
-                .append(' ')
-                .append((int) HEIGHT);
-        svg.append("\" role=\"img\" aria-label=\"").append(thread.designation());
-        svg.append(" to scale, clamping ").append(clamp).append("\">");
+        sketch.raw("<svg class=\"fastener\" viewBox=\"0 0 " + (int) WIDTH + " " + (int) HEIGHT);
+        sketch.raw("\" role=\"img\" aria-label=\"" + thread.designation() + " to scale, clamping " + clamp + "\">");
         plates(face, grip, d);
-        box("part", AXIS - across * scale / 2, TOP, across * scale, head);
-        box("part", AXIS - across * scale / 2, face + grip, across * scale, nut);
+        sketch.box("part", AXIS - across * scale / 2, TOP, across * scale, head);
+        sketch.box("part", AXIS - across * scale / 2, face + grip, across * scale, nut);
         edges(TOP, head);
         edges(face + grip, nut);
         shank(face, end, d);
-        line("axis", AXIS, TOP - 14, AXIS, end + 14);
+        sketch.line("axis", AXIS, TOP - 14, AXIS, end + 14);
         across(d);
         diameter(end, d);
         rubs(face);
         squeeze(face, grip, clamp);
-        return svg.append("</svg>").toString();
+        return sketch.raw("</svg>").toString();
     }
 
     /** Two plates, cut through, hatched the other way each. */
@@ -83,7 +79,7 @@ public final class FastenerDrawing {
             double left = side < 0 ? AXIS - PLATE : AXIS + inner;
             for (int plate = 0; plate < 2; plate++) {
                 double top = face + plate * grip / 2;
-                box("plate", left, top, PLATE - inner, grip / 2);
+                sketch.box("plate", left, top, PLATE - inner, grip / 2);
                 hatch(left, left + PLATE - inner, top, grip / 2, plate == 0);
             }
         }
@@ -97,14 +93,14 @@ public final class FastenerDrawing {
             double to = Math.min(wide, start + tall);
             double x1 = leansRight ? left + from : right - from;
             double x2 = leansRight ? left + to : right - to;
-            line("hatch", x1, top + from - start, x2, top + to - start);
+            sketch.line("hatch", x1, top + from - start, x2, top + to - start);
         }
     }
 
     private void edges(double top, double tall) {
         double quarter = across * scale / 4;
-        line("thin", AXIS - quarter, top, AXIS - quarter, top + tall);
-        line("thin", AXIS + quarter, top, AXIS + quarter, top + tall);
+        sketch.line("thin", AXIS - quarter, top, AXIS - quarter, top + tall);
+        sketch.line("thin", AXIS + quarter, top, AXIS + quarter, top + tall);
     }
 
     /** The thread with as many turns as it has. */
@@ -120,22 +116,22 @@ public final class FastenerDrawing {
             outline.to(AXIS + d / 2 - depth, face + i * pitch).to(AXIS + d / 2, face + (i - 0.5) * pitch);
         }
         outline.to(AXIS + d / 2 - depth, face).close();
-        svg.append("<path class=\"bolt\" d=\"").append(outline).append("\"/>");
+        sketch.path("bolt", outline);
     }
 
     private void across(double d) {
         double half = across * scale / 2;
-        line("dim", AXIS - half, TOP - 16, AXIS + half, TOP - 16);
+        sketch.line("dim", AXIS - half, TOP - 16, AXIS + half, TOP - 16);
         tick(AXIS - half, TOP - 16);
         tick(AXIS + half, TOP - 16);
-        text(AXIS + Math.max(half, d) + 8, TOP - 12, "", new Length(across).acrossFlats() + " across flats");
+        sketch.text(AXIS + Math.max(half, d) + 8, TOP - 12, "", new Length(across).acrossFlats() + " across flats");
     }
 
     private void diameter(double end, double d) {
-        line("dim", AXIS - d / 2, end + 8, AXIS + d / 2, end + 8);
+        sketch.line("dim", AXIS - d / 2, end + 8, AXIS + d / 2, end + 8);
         tick(AXIS - d / 2, end + 8);
         tick(AXIS + d / 2, end + 8);
-        text(
+        sketch.text(
                 AXIS + d / 2 + 8,
                 end + 12,
                 "",
@@ -144,44 +140,20 @@ public final class FastenerDrawing {
 
     private void rubs(double face) {
         double half = bearing * scale / 2;
-        line("rub", AXIS - half - 4, face, AXIS - half + 4, face);
-        line("rub", AXIS + half - 4, face, AXIS + half + 4, face);
+        sketch.line("rub", AXIS - half - 4, face, AXIS - half + 4, face);
+        sketch.line("rub", AXIS + half - 4, face, AXIS + half + 4, face);
     }
 
     private void squeeze(double face, double grip, String clamp) {
         double x = AXIS - 146;
-        line("force", x, face - 22, x, face - 2);
-        path("arrow", new Outline().loop(x, face, x - 5, face - 9, x + 5, face - 9));
-        line("force", x, face + grip + 22, x, face + grip + 2);
-        path("arrow", new Outline().loop(x, face + grip, x - 5, face + grip + 9, x + 5, face + grip + 9));
-        text(14, face + grip + 44, "", clamp);
+        sketch.line("force", x, face - 22, x, face - 2);
+        sketch.path("arrow", new Outline().loop(x, face, x - 5, face - 9, x + 5, face - 9));
+        sketch.line("force", x, face + grip + 22, x, face + grip + 2);
+        sketch.path("arrow", new Outline().loop(x, face + grip, x - 5, face + grip + 9, x + 5, face + grip + 9));
+        sketch.text(14, face + grip + 44, "", clamp);
     }
 
     private void tick(double x, double y) {
-        line("dim", x - 3, y + 3, x + 3, y - 3);
-    }
-
-    private void box(String kind, double x, double y, double width, double height) {
-        path(kind, new Outline().box(x, y, width, height));
-    }
-
-    private void path(String kind, Outline outline) {
-        svg.append("<path class=\"")
-                .append(kind)
-                .append("\" d=\"")
-                .append(outline)
-                .append("\"/>");
-    }
-
-    private void line(String kind, double x1, double y1, double x2, double y2) {
-        svg.append("<path class=\"").append(kind).append("\" d=\"");
-        svg.append(new Outline().from(x1, y1).to(x2, y2)).append("\"/>");
-    }
-
-    private void text(double x, double y, String kind, String words) {
-        svg.append("<text x=\"").append(Outline.figure(x)).append("\" y=\"").append(Outline.figure(y));
-        svg.append(kind.isEmpty() ? "\">" : "\" class=\"" + kind + "\">")
-                .append(words)
-                .append("</text>");
+        sketch.line("dim", x - 3, y + 3, x + 3, y - 3);
     }
 }

@@ -27,7 +27,7 @@ public final class TimeCurve {
     private final double width;
     private final double from;
     private final double to;
-    private final StringBuilder svg = new StringBuilder(9000);
+    private final Sketch sketch = new Sketch();
 
     private TimeCurve(JobTime time, @Nullable Double ceilingMinutes, int width) {
         this.time = time;
@@ -55,12 +55,9 @@ public final class TimeCurve {
         long likely = Math.round(time.quantile(0.5));
         long most = Math.round(time.quantile(0.8));
         long stop = Math.round(time.quantile(0.95));
-        svg.append("<svg class=\"curve\" viewBox=\"0 0 ")
-                .append((int) (width + 2 * LEFT))
-                .append(" 212\" role=\"img\" aria-label=\"Likely ")
-                .append(likely);
-        svg.append(" minutes; four jobs in five keep to ").append(most).append(", one in twenty takes over ");
-        svg.append(stop).append("\">");
+        sketch.raw("<svg class=\"curve\" viewBox=\"0 0 " + (int) (width + 2 * LEFT) + " 212\" role=\"img\"");
+        sketch.raw(" aria-label=\"Likely " + likely + " minutes; four jobs in five keep to " + most
+                + ", one in twenty takes over " + stop + "\">");
         double[] heights = heights();
         area("hill", heights, 0);
         if (ceiling != null && ceiling < to) {
@@ -80,7 +77,7 @@ public final class TimeCurve {
             upright(mark.kind, mark.minutes, row, mark.words);
             row += ROW;
         }
-        return svg.append("</svg>").toString();
+        return sketch.raw("</svg>").toString();
     }
 
     /** An upright line. Further right its words stand lower, so that no line crosses them. */
@@ -112,15 +109,11 @@ public final class TimeCurve {
             outline.to(LEFT + width * (i + 0.5) / POINTS, BASE - TALL * heights[i]);
         }
         outline.to(LEFT + width, BASE).close();
-        svg.append("<path class=\"")
-                .append(kind)
-                .append("\" d=\"")
-                .append(outline)
-                .append("\"/>");
+        sketch.path(kind, outline);
     }
 
     private void ticks() {
-        line("base", LEFT, BASE, LEFT + width, BASE);
+        sketch.line("base", LEFT, BASE, LEFT + width, BASE);
         double step = STEPS[STEPS.length - 1];
         for (int i = STEPS.length - 1; i >= 0; i--) {
             if ((to - from) / STEPS[i] <= width / TICK) {
@@ -129,8 +122,8 @@ public final class TimeCurve {
         }
         for (double at = Math.ceil(from / step) * step; at < to; at += step) {
             double x = x(at);
-            line("base", x, BASE, x, BASE + 6);
-            text(x, BASE + 20, "mid", clock(at));
+            sketch.line("base", x, BASE, x, BASE + 6);
+            sketch.text(x, BASE + 20, "mid", clock(at));
         }
     }
 
@@ -142,23 +135,11 @@ public final class TimeCurve {
     private void upright(String kind, double minutes, double top, String words) {
         double x = x(Math.min(minutes, to));
         boolean late = x + LETTER * (words.length() + 4) > LEFT + width;
-        line(kind, x, late ? top + 12 : top, x, BASE);
-        text(late ? LEFT + width : x + 6, top + 8, late ? "end" : "", words + " min");
+        sketch.line(kind, x, late ? top + 12 : top, x, BASE);
+        sketch.text(late ? LEFT + width : x + 6, top + 8, late ? "end" : "", words + " min");
     }
 
     private double x(double minutes) {
         return LEFT + width * (minutes - from) / (to - from);
-    }
-
-    private void line(String kind, double x1, double y1, double x2, double y2) {
-        svg.append("<path class=\"").append(kind).append("\" d=\"");
-        svg.append(new Outline().from(x1, y1).to(x2, y2)).append("\"/>");
-    }
-
-    private void text(double x, double y, String kind, String words) {
-        svg.append("<text x=\"").append(Outline.figure(x)).append("\" y=\"").append(Outline.figure(y));
-        svg.append(kind.isEmpty() ? "\">" : "\" class=\"" + kind + "\">")
-                .append(words)
-                .append("</text>");
     }
 }

@@ -10,10 +10,9 @@ import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.Media;
 import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -22,21 +21,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 class JobPageTest {
     private static final String JOB = "plan?sheet=demo-van&renew=spring&renew=damper&renew=pads&side=both";
 
-    private static Screens screens;
-
-    @BeforeAll
-    static void start() {
-        screens = new Screens();
-    }
-
-    @AfterAll
-    static void stop() {
-        screens.close();
-    }
+    @RegisterExtension
+    private static final Screens SCREENS = new Screens();
 
     @Test
     void keyboardAlone_choosesAndPlans() {
-        try (BrowserContext context = screens.context(1280, ColorScheme.LIGHT)) {
+        try (BrowserContext context = SCREENS.context(1280, ColorScheme.LIGHT)) {
             Page page = context.newPage();
             List<String> faults = new ArrayList<>();
             page.onConsoleMessage(message -> {
@@ -44,7 +34,7 @@ class JobPageTest {
                     faults.add(message.text());
                 }
             });
-            page.navigate(screens.address());
+            page.navigate(SCREENS.address());
             page.keyboard().press("Tab");
             assertThat(focused(page)).isEqualTo("To the content");
             page.keyboard().press("Enter");
@@ -85,17 +75,17 @@ class JobPageTest {
     @ParameterizedTest
     @ValueSource(ints = {320, 390, 1280})
     void pages_needNoScrollingSideways(int width) {
-        try (BrowserContext context = screens.context(width, ColorScheme.LIGHT)) {
+        try (BrowserContext context = SCREENS.context(width, ColorScheme.LIGHT)) {
             Page page = context.newPage();
             for (String address : List.of("", "sheet/demo-van", JOB, "no-such-page")) {
-                page.navigate(screens.address() + address);
+                page.navigate(SCREENS.address() + address);
                 assertThat((Integer) page.evaluate("document.documentElement.scrollWidth"))
                         .as(address)
                         .isLessThanOrEqualTo(width);
                 String name = address.isEmpty() ? "home" : address.split("[?/]", 2)[0];
                 Screens.picture(page, name + "-" + width, true);
             }
-            page.navigate(screens.address() + JOB);
+            page.navigate(SCREENS.address() + JOB);
             assertThat(page.isVisible(".ladder-narrow")).isEqualTo(width < 720);
             assertThat(page.isVisible(".ladder-wide")).isEqualTo(width >= 720);
         }
@@ -103,23 +93,23 @@ class JobPageTest {
 
     @Test
     void everyRequest_goesToTheServerItself() {
-        try (BrowserContext context = screens.context(1280, ColorScheme.LIGHT)) {
+        try (BrowserContext context = SCREENS.context(1280, ColorScheme.LIGHT)) {
             Page page = context.newPage();
             List<String> asked = new ArrayList<>();
             page.onRequest(request -> asked.add(request.url()));
-            page.navigate(screens.address());
-            page.navigate(screens.address() + "sheet/demo-van?renew=pads");
+            page.navigate(SCREENS.address());
+            page.navigate(SCREENS.address() + "sheet/demo-van?renew=pads");
             page.waitForSelector("#live .minutes");
-            page.navigate(screens.address() + JOB);
-            assertThat(asked).hasSizeGreaterThan(5).allMatch(url -> url.startsWith(screens.address()));
+            page.navigate(SCREENS.address() + JOB);
+            assertThat(asked).hasSizeGreaterThan(5).allMatch(url -> url.startsWith(SCREENS.address()));
         }
     }
 
     @Test
     void anEmptyForm_isNotSent_butSaysWhatIsMissing() {
-        try (BrowserContext context = screens.context(390, ColorScheme.LIGHT)) {
+        try (BrowserContext context = SCREENS.context(390, ColorScheme.LIGHT)) {
             Page page = context.newPage();
-            page.navigate(screens.address() + "sheet/twist-beam");
+            page.navigate(SCREENS.address() + "sheet/twist-beam");
             page.locator("button").click();
             assertThat(page.url()).endsWith("/sheet/twist-beam");
             assertThat(page.locator("#picked").textContent()).contains("Tick what is to be renewed");
@@ -128,9 +118,9 @@ class JobPageTest {
 
     @Test
     void tray_showsWhatIsMissing_byShapeAndInWords() {
-        try (BrowserContext context = screens.context(1280, ColorScheme.LIGHT)) {
+        try (BrowserContext context = SCREENS.context(1280, ColorScheme.LIGHT)) {
             Page page = context.newPage();
-            page.navigate(screens.address() + JOB);
+            page.navigate(SCREENS.address() + JOB);
             assertThat(page.locator(".cut-no .name").allTextContents()).containsExactly("5 mm hex key");
             assertThat(page.locator(".cut-no path.shape-no").count()).isEqualTo(1);
             assertThat(page.locator(".cut-instead .have").first().textContent())
@@ -143,9 +133,9 @@ class JobPageTest {
 
     @Test
     void withoutScript_theButtonPlans() {
-        try (BrowserContext context = screens.withoutScript()) {
+        try (BrowserContext context = SCREENS.withoutScript()) {
             Page page = context.newPage();
-            page.navigate(screens.address() + "sheet/demo-van");
+            page.navigate(SCREENS.address() + "sheet/demo-van");
             page.check("input[value=pads]");
             page.click("button");
             assertThat(page.textContent("h1")).contains("Brake pads, left and right");
@@ -154,9 +144,9 @@ class JobPageTest {
 
     @Test
     void paper_showsTheWideLadderAndNoForm() {
-        try (BrowserContext context = screens.context(390, ColorScheme.DARK)) {
+        try (BrowserContext context = SCREENS.context(390, ColorScheme.DARK)) {
             Page page = context.newPage();
-            page.navigate(screens.address() + JOB);
+            page.navigate(SCREENS.address() + JOB);
             page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
             assertThat(page.isVisible(".ladder-wide")).isTrue();
             assertThat(page.isVisible(".ladder-narrow")).isFalse();
@@ -168,10 +158,10 @@ class JobPageTest {
     @ParameterizedTest
     @CsvSource({"LIGHT,1280", "DARK,1280", "LIGHT,390", "DARK,390"})
     void accessibilityRules_findNothing(ColorScheme scheme, int width) {
-        try (BrowserContext context = screens.context(width, scheme)) {
+        try (BrowserContext context = SCREENS.context(width, scheme)) {
             Page page = context.newPage();
             for (String address : List.of("", "sheet/demo-van", "sheet/demo-van?renew=pads", JOB, "no-such-page")) {
-                page.navigate(screens.address() + address);
+                page.navigate(SCREENS.address() + address);
                 if (address.contains("pads") && address.startsWith("sheet")) {
                     page.waitForSelector("#live .minutes");
                 }
@@ -182,7 +172,7 @@ class JobPageTest {
                                 + rule.getNodes().get(0).getHtml())
                         .isEmpty();
             }
-            page.navigate(screens.address() + JOB);
+            page.navigate(SCREENS.address() + JOB);
             Screens.picture(page, "plan-top-" + width + "-" + scheme.name().charAt(0), false);
             page.locator(".steps").first().scrollIntoViewIfNeeded();
             page.evaluate("document.querySelectorAll('.steps')[0].scrollIntoView()");

@@ -6,10 +6,9 @@ import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -18,23 +17,14 @@ class PricePageTest {
     private static final String JOB =
             "price?sheet=demo-van&renew=spring&renew=damper&renew=pads&side=both&rust=3&tax=20&ceiling=420";
 
-    private static Screens screens;
-
-    @BeforeAll
-    static void start() {
-        screens = new Screens();
-    }
-
-    @AfterAll
-    static void stop() {
-        screens.close();
-    }
+    @RegisterExtension
+    private static final Screens SCREENS = new Screens();
 
     @Test
     void tickingANeighbour_movesItToWhatIsRenewed_andThePriceFollows() {
-        try (BrowserContext context = screens.context(1280, ColorScheme.LIGHT)) {
+        try (BrowserContext context = SCREENS.context(1280, ColorScheme.LIGHT)) {
             Page page = context.newPage();
-            page.navigate(screens.address() + JOB);
+            page.navigate(SCREENS.address() + JOB);
             String before = page.textContent("tfoot");
             page.check("input[name=renew][value='left.bump-stop']");
             page.waitForSelector("fieldset input[value='left.bump-stop']:checked");
@@ -46,9 +36,9 @@ class PricePageTest {
 
     @Test
     void typingACeiling_drawsItIn_andSaysTheOdds() {
-        try (BrowserContext context = screens.context(1280, ColorScheme.LIGHT)) {
+        try (BrowserContext context = SCREENS.context(1280, ColorScheme.LIGHT)) {
             Page page = context.newPage();
-            page.navigate(screens.address() + JOB.replace("&ceiling=420", ""));
+            page.navigate(SCREENS.address() + JOB.replace("&ceiling=420", ""));
             assertThat(page.locator(".over").count()).isZero();
             page.fill("input[name=ceiling]", "400");
             page.waitForSelector(".over");
@@ -62,9 +52,9 @@ class PricePageTest {
 
     @Test
     void withoutScript_theButtonReckons() {
-        try (BrowserContext context = screens.withoutScript()) {
+        try (BrowserContext context = SCREENS.withoutScript()) {
             Page page = context.newPage();
-            page.navigate(screens.address() + JOB);
+            page.navigate(SCREENS.address() + JOB);
             page.fill("input[name=rate]", "90");
             page.click("button");
             assertThat(page.textContent(".priced")).contains("150.00");
@@ -74,9 +64,9 @@ class PricePageTest {
     @ParameterizedTest
     @CsvSource({"LIGHT,1280", "DARK,1280", "LIGHT,390", "DARK,390", "LIGHT,320"})
     void page_fits_andBreaksNoRuleOfAccess(ColorScheme scheme, int width) {
-        try (BrowserContext context = screens.context(width, scheme)) {
+        try (BrowserContext context = SCREENS.context(width, scheme)) {
             Page page = context.newPage();
-            page.navigate(screens.address() + JOB);
+            page.navigate(SCREENS.address() + JOB);
             assertThat(new AxeBuilder(page).analyze().getViolations()).isEmpty();
             assertThat((Integer) page.evaluate("document.documentElement.scrollWidth"))
                     .isLessThanOrEqualTo(width);

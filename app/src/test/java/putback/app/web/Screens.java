@@ -12,18 +12,24 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.extension.AfterAllCallback;
+import org.junit.jupiter.api.extension.BeforeAllCallback;
+import org.junit.jupiter.api.extension.ExtensionContext;
 import putback.store.sheets.ToolboxRead;
 import putback.store.sheets.ToolboxReader;
 
 /** A real browser before the real server, which serves the garage of the demonstration. */
-final class Screens implements AutoCloseable {
+final class Screens implements BeforeAllCallback, AfterAllCallback {
     private static final Path PICTURES = Path.of("target", "screenshots");
 
-    private final Server server;
-    private final Playwright playwright;
-    private final Browser browser;
+    private @Nullable Server server;
+    private @Nullable Playwright playwright;
+    private @Nullable Browser browser;
 
-    Screens() {
+    @Override
+    public void beforeAll(ExtensionContext context) {
         ToolboxRead.Sound sound = (ToolboxRead.Sound) ToolboxReader.demo();
         Clock clock = Clock.fixed(Instant.parse("2026-11-02T12:00:00Z"), ZoneOffset.UTC);
         server = Server.start(0, new Garage(sound.toolbox(), clock));
@@ -45,24 +51,34 @@ final class Screens implements AutoCloseable {
     }
 
     @Override
-    public void close() {
-        browser.close();
-        playwright.close();
-        server.close();
+    public void afterAll(ExtensionContext context) {
+        browser().close();
+        Objects.requireNonNull(playwright).close();
+        server().close();
+    }
+
+    private Browser browser() {
+        return Objects.requireNonNull(browser);
+    }
+
+    private Server server() {
+        return Objects.requireNonNull(server);
     }
 
     /** Where the server is, with a slash at the end. */
     String address() {
-        return server.address() + "/";
+        return server().address() + "/";
     }
 
     BrowserContext context(int width, ColorScheme scheme) {
-        return browser.newContext(
-                new Browser.NewContextOptions().setViewportSize(width, 900).setColorScheme(scheme));
+        return browser()
+                .newContext(new Browser.NewContextOptions()
+                        .setViewportSize(width, 900)
+                        .setColorScheme(scheme));
     }
 
     BrowserContext withoutScript() {
-        return browser.newContext(new Browser.NewContextOptions().setJavaScriptEnabled(false));
+        return browser().newContext(new Browser.NewContextOptions().setJavaScriptEnabled(false));
     }
 
     static void picture(Page page, String name, boolean whole) {

@@ -6,10 +6,9 @@ import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -17,23 +16,14 @@ import org.junit.jupiter.params.provider.CsvSource;
 class TighteningPageTest {
     private static final String ASKED = "tightening?thread=M12x1.25&class=8.8&torque=66+N%C2%B7m&hex=18+mm";
 
-    private static Screens screens;
-
-    @BeforeAll
-    static void start() {
-        screens = new Screens();
-    }
-
-    @AfterAll
-    static void stop() {
-        screens.close();
-    }
+    @RegisterExtension
+    private static final Screens SCREENS = new Screens();
 
     @Test
     void typing_answersWithoutAButton_andTheAddressKeepsIt() {
-        try (BrowserContext context = screens.context(1280, ColorScheme.LIGHT)) {
+        try (BrowserContext context = SCREENS.context(1280, ColorScheme.LIGHT)) {
             Page page = context.newPage();
-            page.navigate(screens.address() + "tightening");
+            page.navigate(SCREENS.address() + "tightening");
             page.locator("input[name=thread]").focus();
             page.keyboard().type("M12x1.25");
             page.keyboard().press("Tab");
@@ -50,9 +40,9 @@ class TighteningPageTest {
 
     @Test
     void whatCannotBe_isNamed_andItsFieldMarked_andNothingTypedIsLost() {
-        try (BrowserContext context = screens.context(390, ColorScheme.DARK)) {
+        try (BrowserContext context = SCREENS.context(390, ColorScheme.DARK)) {
             Page page = context.newPage();
-            page.navigate(screens.address() + ASKED);
+            page.navigate(SCREENS.address() + ASKED);
             page.locator("input[name=thread]").fill("M13x1.3");
             page.waitForSelector(".fault");
             assertThat(page.textContent(".fault")).contains("M13");
@@ -67,9 +57,9 @@ class TighteningPageTest {
 
     @Test
     void withoutScript_theButtonAnswers() {
-        try (BrowserContext context = screens.withoutScript()) {
+        try (BrowserContext context = SCREENS.withoutScript()) {
             Page page = context.newPage();
-            page.navigate(screens.address() + "tightening");
+            page.navigate(SCREENS.address() + "tightening");
             page.fill("input[name=thread]", "1/2-20");
             page.fill("input[name=class]", "SAE 5");
             page.fill("input[name=torque]", "75 lbf-ft");
@@ -81,10 +71,10 @@ class TighteningPageTest {
     @ParameterizedTest
     @CsvSource({"LIGHT,1280", "DARK,1280", "LIGHT,390", "DARK,390", "LIGHT,320"})
     void page_fits_andBreaksNoRuleOfAccess(ColorScheme scheme, int width) {
-        try (BrowserContext context = screens.context(width, scheme)) {
+        try (BrowserContext context = SCREENS.context(width, scheme)) {
             Page page = context.newPage();
             for (String address : new String[] {"tightening", ASKED, "tightening?thread=x&class=8.8&torque=1"}) {
-                page.navigate(screens.address() + address);
+                page.navigate(SCREENS.address() + address);
                 assertThat(new AxeBuilder(page).analyze().getViolations())
                         .as(address)
                         .isEmpty();
@@ -92,7 +82,7 @@ class TighteningPageTest {
                         .as(address)
                         .isLessThanOrEqualTo(width);
             }
-            page.navigate(screens.address() + ASKED);
+            page.navigate(SCREENS.address() + ASKED);
             Screens.picture(page, "tightening-" + width + "-" + scheme, true);
         }
     }

@@ -67,24 +67,12 @@ final class PromiseReader {
 
     private void joint(@Nullable String joint, boolean isNew) {
         if (joint != null) {
-            Promised.Fixing known = known(joint);
-            joints.put(
-                    joint,
-                    new Promised.Fixing(
-                            known.threaded(),
-                            known.torqueNm(),
-                            known.angleDeg(),
-                            known.leastNm(),
-                            known.mostNm(),
-                            known.height(),
-                            known.newFastener() || isNew,
-                            known.secondLook()));
+            joints.put(joint, isNew ? known(joint).renewed() : known(joint));
         }
     }
 
     private Promised.Fixing known(String joint) {
-        Promised.Fixing known = joints.get(joint);
-        return known == null ? new Promised.Fixing(false, null, null, null, null, Height.ANY, false, false) : known;
+        return joints.getOrDefault(joint, Promised.Fixing.PLAIN);
     }
 
     private void tighten(JsonFields step, @Nullable String joint) {
@@ -125,18 +113,7 @@ final class PromiseReader {
 
     private void looked(@Nullable String joint) {
         if (joint != null) {
-            Promised.Fixing known = known(joint);
-            joints.put(
-                    joint,
-                    new Promised.Fixing(
-                            known.threaded(),
-                            known.torqueNm(),
-                            known.angleDeg(),
-                            known.leastNm(),
-                            known.mostNm(),
-                            known.height(),
-                            known.newFastener(),
-                            true));
+            joints.put(joint, known(joint).lookedAt());
         }
     }
 
