@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
 public final class Commands {
     /** In the order of the help. */
     private static final List<String> NAMES =
-            List.of("plan", "check", "tighten", "setting", "toolbox", "resorts", "proof", "demo", "serve");
+            List.of("plan", "check", "tighten", "setting", "toolbox", "resorts", "bush", "proof", "demo", "serve");
 
     private Commands() {}
 
@@ -22,6 +22,7 @@ public final class Commands {
             case "setting" -> new SettingCommand();
             case "toolbox" -> new ToolboxCommand();
             case "resorts" -> new ResortsCommand();
+            case "bush" -> new BushCommand();
             case "proof" -> new ProofCommand();
             case "demo" -> new DemoCommand();
             case "serve" -> new ServeCommand();
