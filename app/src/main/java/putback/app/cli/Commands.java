@@ -9,8 +9,8 @@ import org.jspecify.annotations.Nullable;
 /** All commands. Only the one that is called is loaded: each start pays for every class it touches. */
 public final class Commands {
     /** In the order of the help. */
-    private static final List<String> NAMES =
-            List.of("plan", "check", "tighten", "setting", "toolbox", "resorts", "bush", "proof", "demo", "serve");
+    private static final List<String> NAMES = List.of(
+            "plan", "check", "tighten", "setting", "toolbox", "resorts", "bush", "bounce", "proof", "demo", "serve");
 
     private Commands() {}
 
@@ -23,6 +23,7 @@ public final class Commands {
             case "toolbox" -> new ToolboxCommand();
             case "resorts" -> new ResortsCommand();
             case "bush" -> new BushCommand();
+            case "bounce" -> new BounceCommand();
             case "proof" -> new ProofCommand();
             case "demo" -> new DemoCommand();
             case "serve" -> new ServeCommand();
