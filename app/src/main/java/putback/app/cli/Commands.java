@@ -10,7 +10,18 @@ import org.jspecify.annotations.Nullable;
 public final class Commands {
     /** In the order of the help. */
     private static final List<String> NAMES = List.of(
-            "plan", "check", "tighten", "setting", "toolbox", "resorts", "bush", "bounce", "proof", "demo", "serve");
+            "plan",
+            "check",
+            "tighten",
+            "setting",
+            "toolbox",
+            "resorts",
+            "bush",
+            "bounce",
+            "kinematics",
+            "proof",
+            "demo",
+            "serve");
 
     private Commands() {}
 
@@ -24,6 +35,7 @@ public final class Commands {
             case "resorts" -> new ResortsCommand();
             case "bush" -> new BushCommand();
             case "bounce" -> new BounceCommand();
+            case "kinematics" -> new KinematicsCommand();
             case "proof" -> new ProofCommand();
             case "demo" -> new DemoCommand();
             case "serve" -> new ServeCommand();

@@ -17,4 +17,7 @@ record Form(String thing, String needs, String otherwise, int mostNodes, String 
     static final Form RESORTS = new Form("list of resorts", "rate and resorts", "", 10 * Composer.MOST_NODES, YAML);
     static final Form TOOLBOX = new Form("toolbox", "toolbox, title and wrenches", "", Composer.MOST_NODES, YAML);
     static final Form TRACE = new Form("bounce trace", "rows of time and height", "", 0, "a CSV text file");
+    static final Form CORNER =
+            new Form("suspension file", "suspension, points and tyre-radius", "", Composer.MOST_NODES, YAML);
+    static final Form READINGS = new Form("file of wheel readings", "front or rear", "", Composer.MOST_NODES, YAML);
 }
