@@ -19,6 +19,9 @@ public final class Commands {
             "toolbox",
             "resorts",
             "owing",
+            "bush",
+            "bounce",
+            "kinematics",
             "proof",
             "demo",
             "serve");
@@ -36,6 +39,9 @@ public final class Commands {
             case "toolbox" -> new ToolboxCommand();
             case "resorts" -> new ResortsCommand();
             case "owing" -> new OwingCommand();
+            case "bush" -> new BushCommand();
+            case "bounce" -> new BounceCommand();
+            case "kinematics" -> new KinematicsCommand();
             case "proof" -> new ProofCommand();
             case "demo" -> new DemoCommand();
             case "serve" -> new ServeCommand();

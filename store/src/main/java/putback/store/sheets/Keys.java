@@ -127,6 +127,32 @@ final class Keys {
 
     static final Set<String> ATTEMPT = keys(RESORT, "hazards");
 
+    /** What a file of one suspension may have. */
+    static final Set<String> CORNER = keys("suspension", "side", "points", "spin-axis", "tyre-radius", "adjust");
+
+    static final Set<String> STRUT_POINTS = keys(
+            "arm-front",
+            "arm-rear",
+            "ball-joint",
+            "strut-top",
+            "strut-lower",
+            "rod-inner",
+            "rod-outer",
+            "wheel-centre");
+    static final Set<String> WISHBONE_POINTS = keys(
+            "lower-front",
+            "lower-rear",
+            "lower-ball",
+            "upper-front",
+            "upper-rear",
+            "upper-ball",
+            "rod-inner",
+            "rod-outer",
+            "wheel-centre");
+    static final Set<String> ADJUST = keys("bolt", "rod");
+    static final Set<String> BOLT = keys("pivot", "spacing");
+    static final Set<String> ROD = keys("pitch");
+
     /** The maps under the top of a sheet whose keys are ids. */
     static final Set<String> SECTIONS = keys("parts", "joints", "units", "follow-ups", "resorts");
 

@@ -49,8 +49,8 @@ final class SourceText {
                 : isMark(bytes, 0xFE, 0xFF) || isMark(bytes, 0xFF, 0xFE)
                         ? "the file is UTF-16; save it as UTF-8"
                         : text.indexOf('\0') >= 0
-                                ? "the file is not text (it has a zero byte); a " + form.thing()
-                                        + " is a YAML text file in UTF-8"
+                                ? "the file is not text (it has a zero byte); a " + form.thing() + " is "
+                                        + form.writtenAs() + " in UTF-8"
                                 : "";
         if (!wrong.isEmpty()) {
             faults.add(Place.startOf(name), wrong);
