@@ -25,11 +25,14 @@ public final class Proofs {
         if (room.isEmpty() || room.equals(LabourFigure.ROOM)) {
             cases.addAll(LabourCases.all());
         }
+        if (room.isEmpty() || room.equals(CornerCases.ROOM)) {
+            cases.addAll(CornerCases.all());
+        }
         return List.copyOf(cases);
     }
 
     /** The rooms that have cases. */
     public static List<String> rooms() {
-        return List.of(FastenerCase.ROOM, PlanningCases.ROOM, LabourFigure.ROOM);
+        return List.of(FastenerCase.ROOM, PlanningCases.ROOM, LabourFigure.ROOM, CornerCases.ROOM);
     }
 }

@@ -12,8 +12,13 @@ import java.util.List;
  * @param rows as printed
  */
 record Table(String citation, List<String> columns, List<List<String>> rows) {
+    /** Of the room of tightening. */
     static Table of(String name) {
-        List<String> lines = Files.text("tightening/" + name).lines().toList();
+        return in("tightening", name);
+    }
+
+    static Table in(String room, String name) {
+        List<String> lines = Files.text(room + "/" + name).lines().toList();
         List<List<String>> rows = new ArrayList<>();
         for (String line : lines.subList(2, lines.size())) {
             rows.add(List.of(line.split(",", -1)));

@@ -17,14 +17,14 @@ public final class TravelText {
     public static String of(Corner corner, Travel travel, @Nullable Adjustment adjustment) {
         StringBuilder text = new StringBuilder();
         text.append(corner.right() ? "Right" : "Left")
-                .append(" wheel: angles in degrees, lengths in mm; toe in, top out, top rearward are positive.\n\n");
+                .append(" wheel, degrees and mm; toe in, top out, top rearward positive.\n\n");
         if (!travel.positions().isEmpty()) {
-            text.append(" travel  camber     toe  caster     SAI  incl.   scrub   trail  half-track   strut\n");
+            text.append(" travel  camber    toe caster    SAI  incl.   scrub   trail half-track  strut\n");
         }
         for (WheelPosition wheel : travel.positions()) {
             text.append(String.format(
                     Locale.ROOT,
-                    "%7.1f %7.3f %7.3f %7.3f %7.3f %6.2f %7.2f %7.2f %11.2f %7s\n",
+                    "%7.1f %7.3f %6.3f %6.3f %6.3f %6.2f %7.2f %7.2f %10.2f %6s\n",
                     wheel.travelMm(),
                     plain(wheel.camberDeg()),
                     plain(wheel.toeDeg()),

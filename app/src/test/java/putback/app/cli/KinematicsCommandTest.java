@@ -1,0 +1,91 @@
+package putback.app.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class KinematicsCommandTest {
+    private static final String STRUT = """
+            suspension: strut
+            side: left
+            points:
+              arm-front: [250, 400, 200]
+              arm-rear: [-250, 450, 200]
+              ball-joint: [0, 900, 200]
+              strut-top: [-40, 700, 850]
+              strut-lower: [-14, 830, 427.5]
+              rod-inner: [50, 200, 250]
+              rod-outer: [150, 800, 275]
+              wheel-centre: [-20, 950, 313.426]
+            spin-axis: [0, 150, 5]
+            tyre-radius: 313.6 mm
+            adjust: {bolt: {pivot: [-14, 850, 400], spacing: 60 mm}, rod: {pitch: 1.5 mm}}
+            """;
+
+    @TempDir
+    Path folder;
+
+    private Said said(String text, String... more) throws IOException {
+        Path file = folder.resolve("corner.yaml");
+        Files.writeString(file, text);
+        String[] words = new String[more.length + 2];
+        words[0] = "kinematics";
+        words[1] = file.toString();
+        System.arraycopy(more, 0, words, 2, more.length);
+        return Said.by(words);
+    }
+
+    @Test
+    void json_hasEveryAgreedKey_andTheFiguresOfOutsideCode() throws IOException {
+        Said said = said(STRUT, "--from", "0mm", "--to", "40mm", "--step", "40mm", "--json");
+        assertThat(said.exit()).isEqualTo(Exit.DONE);
+        assertThat(said.out())
+                .contains("\"travelMm\":0", "\"camberDeg\":-1.909", "\"casterDeg\":3.5214", "\"saiDeg\":17.1027")
+                .contains("\"includedDeg\":", "\"scrubMm\":-1.09", "\"trailMm\":32.30", "\"halfTrackMm\":960.44")
+                .contains("\"strutMm\":442.81", "\"travelMm\":40", "\"camberDeg\":-2.797");
+    }
+
+    @Test
+    void whatIsWanted_isReached_byBoltAndRodTogether() throws IOException {
+        Said said = said(STRUT, "--want", "camber=+0.60deg,toe=+0.25deg", "--json");
+        assertThat(said.out())
+                .contains("\"boltShiftMm\":0.94", "\"rodMm\":0.14", "\"rodTurns\":0.094")
+                .contains("\"camberDeg\":-1.309", "\"toeDeg\":0.25");
+    }
+
+    @Test
+    void uglyFiles_getAFaultLineEach() throws IOException {
+        assertThat(said("").exit()).isEqualTo(Exit.BAD_INPUT);
+        assertThat(said("suspension: rocket\n").exit()).isEqualTo(Exit.BAD_INPUT);
+        assertThat(said(STRUT.replace("ball-joint: [0, 900, 200]", "ball-joint: [0, .nan, 200]"))
+                        .exit())
+                .isEqualTo(Exit.BAD_INPUT);
+        assertThat(said(STRUT.replace("  rod-inner: [50, 200, 250]\n", "")).err())
+                .contains("rod-inner");
+        assertThat(said(STRUT.replace("rod-outer: [150, 800, 275]", "rod-outer: [50, 200, 250]"))
+                        .exit())
+                .isNotEqualTo(Exit.DONE);
+        for (String text : new String[] {"", "suspension: rocket\n", STRUT.replace("313.6 mm", "3 m")}) {
+            assertThat(said(text).err()).doesNotContain("Exception");
+        }
+    }
+
+    @Test
+    void sillyTravel_isRefused() throws IOException {
+        assertThat(said(STRUT, "--step", "0mm").exit()).isEqualTo(Exit.BAD_INPUT);
+        assertThat(said(STRUT, "--step", "0.0001mm", "--from", "-1000mm", "--to", "1000mm")
+                        .exit())
+                .isEqualTo(Exit.BAD_INPUT);
+        assertThat(said(STRUT, "--want", "camber=green").exit()).isEqualTo(Exit.BAD_INPUT);
+    }
+
+    @Test
+    void sameFile_sameBytes_withinEightyColumns() throws IOException {
+        assertThat(said(STRUT).out()).isEqualTo(said(STRUT).out());
+        assertThat(said(STRUT).out().lines()).allMatch(line -> line.length() <= 80);
+    }
+}
