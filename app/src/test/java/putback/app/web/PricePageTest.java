@@ -6,6 +6,7 @@ import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.Media;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
@@ -58,6 +59,19 @@ class PricePageTest {
             page.fill("input[name=rate]", "90");
             page.click("button");
             assertThat(page.textContent(".priced")).contains("150.00");
+        }
+    }
+
+    @Test
+    void paper_showsThePriceAndItsTerms() {
+        try (BrowserContext context = SCREENS.context(1280, ColorScheme.DARK)) {
+            Page page = context.newPage();
+            page.navigate(SCREENS.address() + JOB);
+            page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
+            assertThat(page.isVisible("tfoot")).isTrue();
+            assertThat(page.isVisible(".curve-wide")).isTrue();
+            assertThat(page.isVisible("#price button")).isFalse();
+            Screens.picture(page, "price-print", true);
         }
     }
 
