@@ -5,6 +5,7 @@ import putback.app.asking.FastenerQuestion;
 import putback.app.asking.Given;
 import putback.app.asking.Unclear;
 import putback.app.json.TightnessJson;
+import putback.app.text.Screen;
 import putback.app.text.TightnessText;
 import putback.tightening.Tightness;
 
@@ -48,7 +49,11 @@ final class TightenCommand implements Command {
     public int run(Arguments arguments, Terminal terminal) throws UsageFault {
         try {
             Tightness answer = Given.answer(Tightness.of(FastenerQuestion.read(Typed.in(arguments))));
-            terminal.out().print(arguments.has("--json") ? TightnessJson.of(answer) + "\n" : TightnessText.of(answer));
+            terminal.out()
+                    .print(
+                            arguments.has("--json")
+                                    ? TightnessJson.of(answer) + "\n"
+                                    : TightnessText.of(answer, Screen.here()));
             return Exit.DONE;
         } catch (Unclear unclear) {
             throw Renewing.fault(NAME, unclear.said());

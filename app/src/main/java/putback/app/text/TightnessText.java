@@ -10,12 +10,12 @@ import putback.tightening.Tightness;
 /** How tight a fastener is, for a person. */
 public final class TightnessText {
     private static final int BAR = 40;
-    private static final int WIDTH = 78;
+    private static final int WIDEST = 78;
 
     private TightnessText() {}
 
-    /** Figures first, then what belongs beside them, at most 78 columns wide. */
-    public static String of(Tightness answer) {
+    /** Figures first, then what belongs beside them, at most 78 columns wide and no wider than the screen. */
+    public static String of(Tightness answer, Screen screen) {
         Asked asked = answer.asked();
         Strength strength = asked.grade().strength(asked.thread());
         StringBuilder text = new StringBuilder();
@@ -45,7 +45,7 @@ public final class TightnessText {
                         : Torque.spanText(answer.looseningLow(), answer.looseningHigh()));
         text.append('\n');
         for (String note : answer.notes()) {
-            wrapped(text, note);
+            wrapped(text, note, Math.min(WIDEST, screen.width()));
         }
         return text.toString();
     }
@@ -65,10 +65,10 @@ public final class TightnessText {
         return Math.round(share * 100) + " %";
     }
 
-    private static void wrapped(StringBuilder text, String note) {
+    private static void wrapped(StringBuilder text, String note, int width) {
         int column = 0;
         for (String word : ("- " + note).split(" ", -1)) {
-            if (column > 0 && column + 1 + word.length() > WIDTH) {
+            if (column > 0 && column + 1 + word.length() > width) {
                 text.append("\n ");
                 column = 1;
             }
