@@ -60,7 +60,7 @@ final class JointDebts {
     }
 
     private void tight(Event tightened, Promised.Fixing fixing) {
-        if (tightened.untorqued() == null) {
+        if (tightened.untorqued() == null || tightened.torqueNm() != null) {
             figures(tightened, fixing);
         }
         if (!suits(story.height(), fixing.height())) {

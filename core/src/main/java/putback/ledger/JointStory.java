@@ -31,6 +31,9 @@ final class JointStory {
             }
             case START, RUN_DOWN -> started = true;
             case REPLACE_FASTENER -> {
+                if (tightened != null) {
+                    reopen();
+                }
                 replaced = true;
                 broken = false;
             }
@@ -61,11 +64,16 @@ final class JointStory {
         if (last == null) {
             return false;
         }
-        if (!look.by().isEmpty() && !last.by().isEmpty() && !look.by().equals(last.by())) {
-            return true;
-        }
         Instant then = last.at();
         Instant now = look.at();
+        if (then != null && now != null && now.isBefore(then)) {
+            return false;
+        }
+        String one = last.by().strip();
+        String other = look.by().strip();
+        if (!one.isEmpty() && !other.isEmpty() && !one.equalsIgnoreCase(other)) {
+            return true;
+        }
         return then != null && now != null && Duration.between(then, now).compareTo(FRESH_LIGHT) >= 0;
     }
 

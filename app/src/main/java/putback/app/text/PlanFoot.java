@@ -143,8 +143,9 @@ final class PlanFoot {
                 Ink.PLAIN,
                 "  ",
                 plan.proof().proven()
-                        ? "Work and set-up on the way apart: " + objective + " min, the least there is, proven."
-                        : "Work and set-up on the way apart: " + objective
+                        ? "Work both ways and set-up on the way apart: " + objective
+                                + " min, the least there is, proven."
+                        : "Work both ways and set-up on the way apart: " + objective
                                 + " min, the best found; it cannot be less than "
                                 + Figures.minutes(plan.proof().bound()) + " min.");
     }

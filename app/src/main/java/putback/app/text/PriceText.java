@@ -96,6 +96,13 @@ public final class PriceText {
         figure("4 jobs in 5 take no more than", estimate.fourInFive());
         figure("Stop and call before: 1 in 20 takes longer", estimate.stopAndCall());
         page.words(Ink.PLAIN, "  ", "On average " + decimal(estimate.time().mean()) + " min.");
+        if (estimate.chanceBeatsAll() > 0) {
+            page.words(
+                    Ink.OCHRE,
+                    "  ",
+                    "All this holds where nothing beats every resort. That something does: "
+                            + Odds.said(estimate.chanceBeatsAll()) + ".");
+        }
     }
 
     private void figure(String words, Figure figure) {

@@ -79,8 +79,9 @@ public record PlanView(
     private static String proof(Plan plan) {
         String objective = Figures.minutes(plan.objective());
         return plan.proof().proven()
-                ? "Work and set-up on the way apart: " + objective + " min. No cheaper way exists: proven."
-                : "Work and set-up on the way apart: " + objective + " min, the best found. No way can be cheaper than "
+                ? "Work both ways and set-up on the way apart: " + objective + " min. No cheaper way exists: proven."
+                : "Work both ways and set-up on the way apart: " + objective
+                        + " min, the best found. No way can be cheaper than "
                         + Figures.minutes(plan.proof().bound()) + " min.";
     }
 

@@ -51,7 +51,7 @@ public record PriceFigures(
         List<String> usual,
         List<String> notes) {
     private static final int MOST_RISKS = 6;
-    private static final int MOST_NEIGHBOURS = 24;
+    private static final int MOST_NEIGHBOURS = 200;
     private static final double WORTH_NAMING = 0.01;
 
     /** Words with up to two figures. */
@@ -81,7 +81,22 @@ public record PriceFigures(
                 choices(neighbours),
                 later,
                 plan.advice(),
-                estimate.notes());
+                notes(estimate));
+    }
+
+    private static List<String> notes(Estimate estimate) {
+        List<String> notes = new ArrayList<>();
+        if (estimate.chanceBeatsAll() > 0) {
+            notes.add("Times and odds hold where nothing beats every resort. That something does: "
+                    + Odds.said(estimate.chanceBeatsAll()) + "; the time counts up to there, then stop and call.");
+        }
+        if (estimate.expectedDamage() > 0) {
+            BigDecimal damage = BigDecimal.valueOf(estimate.expectedDamage()).setScale(2, RoundingMode.HALF_UP);
+            notes.add("Fasteners that break or are cut cost " + damage.toPlainString()
+                    + " on average, which is in no line.");
+        }
+        notes.addAll(estimate.notes());
+        return notes;
     }
 
     private static Row figure(String words, Figure figure) {

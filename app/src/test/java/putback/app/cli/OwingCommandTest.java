@@ -192,6 +192,21 @@ class OwingCommandTest {
     }
 
     @Test
+    void aFastenerReplacedAfterItWasTight_isNotTight() throws IOException {
+        assertThat(owes(with("{\"do\":\"replace-fastener\",\"joint\":\"left.wheel-nuts\"}")))
+                .containsExactly("not started left.wheel-nuts");
+    }
+
+    @Test
+    void untorqued_doesNotExcuseAReadingOutside() throws IOException {
+        String nuts =
+                "{\"do\":\"tighten\",\"joint\":\"left.wheel-nuts\",\"by\":\"M\",\"height\":\"on wheels\",\"torqueNm\":5,\"untorqued\":\"x\"}";
+        String look = "{\"do\":\"second-look\",\"joint\":\"left.wheel-nuts\",\"by\":\"K\"}";
+        assertThat(owes(with(nuts, look))).containsExactly("torque outside left.wheel-nuts");
+        assertThat(owes(with(nuts, look.replace("\"K\"", "\"m \"")))).contains("second look left.wheel-nuts");
+    }
+
+    @Test
     void uglyFiles_getAFaultLineEach() throws IOException {
         Said said = owing(List.of(
                 "{\"do\":\"undo\"}",
