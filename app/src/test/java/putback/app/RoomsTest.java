@@ -32,7 +32,7 @@ class RoomsTest {
             Set.of("angles", "tightening"),
             Set.of("sheet"),
             Set.of("plan"),
-            Set.of("labour", "ledger"));
+            Set.of("labour", "ledger", "job"));
 
     private static final JavaClasses CLASSES = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests())

@@ -1,0 +1,26 @@
+package putback.job;
+
+import java.util.List;
+
+/**
+ * What a job has that its next stage asks for.
+ *
+ * @param scope whether what is renewed is known
+ * @param approved whether somebody said yes
+ * @param overCeiling whether what it comes to now is above what was agreed
+ * @param partsMissing names of parts that have not been compared with the old ones yet
+ * @param owes what is still owed, in words; what is carried with a reason is not among it
+ * @param opened whether anything has come apart
+ */
+public record Standing(
+        boolean scope,
+        boolean approved,
+        boolean overCeiling,
+        List<String> partsMissing,
+        List<String> owes,
+        boolean opened) {
+    public Standing {
+        partsMissing = List.copyOf(partsMissing);
+        owes = List.copyOf(owes);
+    }
+}

@@ -1,0 +1,25 @@
+package putback.store.books;
+
+import java.util.Locale;
+import putback.store.database.Change;
+
+/** Numbers that follow one another without a gap, also when two nodes ask at once. */
+final class Counters {
+    private final Books books;
+
+    Counters(Books books) {
+        this.books = books;
+    }
+
+    /** The next number of a year, such as 2026-0042. */
+    String next(Change change, String year) {
+        int value = change.handle()
+                .createQuery("insert into counter (garage, name, value) values (:garage, :name, 1)"
+                        + " on conflict (garage, name) do update set value = counter.value + 1 returning value")
+                .bind("garage", books.garage())
+                .bind("name", "job " + year)
+                .mapTo(Integer.class)
+                .one();
+        return String.format(Locale.ROOT, "%s-%04d", year, value);
+    }
+}
