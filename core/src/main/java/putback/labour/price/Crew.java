@@ -6,7 +6,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import putback.labour.seized.RustGrade;
+import putback.labour.seized.RustGrades;
 import putback.labour.time.Dice;
 import putback.labour.time.DrawnTimes;
 import putback.labour.time.Lognormal;
@@ -43,11 +43,11 @@ public final class Crew {
      * @param hands how many people, 2 or more
      * @param seed for the draws
      */
-    public static Parsed<DrawnTimes> times(Plan plan, RustGrade grade, BigDecimal ratePerHour, int hands, long seed) {
+    public static Parsed<DrawnTimes> times(Plan plan, RustGrades grades, BigDecimal ratePerHour, int hands, long seed) {
         if (hands < 2) {
             return new Parsed.Refused<>(hands + " pairs of hands are not several; one is added up exactly");
         }
-        Parsed<List<Stuck>> stuck = StuckJoints.of(plan, grade, ratePerHour);
+        Parsed<List<Stuck>> stuck = StuckJoints.of(plan, grades, ratePerHour);
         if (!(stuck instanceof Parsed.Value<List<Stuck>> seized)) {
             return new Parsed.Refused<>(stuck.refusal());
         }

@@ -1,0 +1,13 @@
+package putback.app.asking;
+
+import putback.labour.price.Terms;
+import putback.labour.seized.RustGrades;
+import putback.sheet.Assembly;
+
+/**
+ * Of what car, on what terms and by how many a job is priced.
+ *
+ * @param hands how many people work on it, 1 to 9
+ * @param seed for what is drawn
+ */
+public record PriceQuestion(Assembly assembly, Terms terms, RustGrades rust, int hands, long seed) {}
