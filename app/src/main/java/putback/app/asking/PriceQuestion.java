@@ -1,5 +1,6 @@
 package putback.app.asking;
 
+import putback.labour.price.PlaceProfile;
 import putback.labour.price.Terms;
 import putback.labour.seized.RustGrades;
 import putback.sheet.Assembly;
@@ -9,5 +10,7 @@ import putback.sheet.Assembly;
  *
  * @param hands how many people work on it, 1 to 9
  * @param seed for what is drawn
+ * @param place whose law the estimate has to answer
  */
-public record PriceQuestion(Assembly assembly, Terms terms, RustGrades rust, int hands, long seed) {}
+public record PriceQuestion(
+        Assembly assembly, Terms terms, RustGrades rust, int hands, long seed, PlaceProfile place) {}

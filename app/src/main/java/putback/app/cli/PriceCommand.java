@@ -16,6 +16,7 @@ import putback.labour.price.Estimate;
 import putback.labour.price.Estimating;
 import putback.labour.price.Job;
 import putback.labour.price.Jobs;
+import putback.labour.price.PlaceProfile;
 import putback.labour.price.Terms;
 import putback.labour.seized.RustGrades;
 import putback.labour.share.Shapley;
@@ -26,11 +27,16 @@ import putback.plan.Planner;
 import putback.plan.selection.Target;
 import putback.plan.selection.Wanted;
 import putback.quantity.Parsed;
+import putback.store.sheets.Fault;
+import putback.store.sheets.PlaceRead;
+import putback.store.sheets.PlaceReader;
 import putback.store.sheets.Read;
 
 /** How long, how sure, how much. */
 final class PriceCommand implements Command {
     static final String NAME = "price";
+    private static final Option PLACE = Option.value(
+            "--place", "ID-or-FILE", "what the law there usually asks of an estimate; not-set if not said");
     private static final Option JOB =
             Option.values("--job", "PART-or-UNIT[,...]", "one of several jobs; common work is shared fairly");
 
@@ -40,6 +46,7 @@ final class PriceCommand implements Command {
                 new ArrayList<>(List.of(Renewing.RENEW, JOB, Renewing.SIDE, PriceTerms.RUST, PriceTerms.HANDS));
         options.addAll(PriceTerms.OPTIONS);
         options.add(Option.value("--seed", "N", "for what is drawn: several hands, shares of more than 12 jobs"));
+        options.add(PLACE);
         options.add(Option.flag("--json", "for other programs"));
         options.add(Option.value("--pdf", "FILE", "on paper; not there yet"));
         return new Usage(
@@ -62,7 +69,11 @@ final class PriceCommand implements Command {
                 estimate is made for the likely time; the other two figures say what four jobs
                 in five stay within, and when to stop and call. What is assumed is in
                 docs/labour.md.
-                """;
+
+                --place says what an estimate usually has to carry there and what is still
+                missing, for one of the places below or a file of your own (docs/labour.md). It
+                is not legal advice.
+                """ + String.join(", ", PlaceReader.ids()) + "\n";
     }
 
     @Override
@@ -76,6 +87,10 @@ final class PriceCommand implements Command {
         if (sheet == null) {
             return Exit.BAD_INPUT;
         }
+        PlaceProfile place = place(arguments, terminal);
+        if (place == null) {
+            return Exit.BAD_INPUT;
+        }
         RustGrades rust = PriceTerms.rust(arguments, sheet.assembly());
         List<Job> named = jobs(asked, sheet, terminal);
         if (named.size() < asked.size()) {
@@ -87,7 +102,7 @@ final class PriceCommand implements Command {
             terminal.say("putback: " + sheet.name() + ": " + locked.sentence());
             return Exit.NO_SOUND_ANSWER;
         }
-        PriceQuestion question = new PriceQuestion(sheet.assembly(), terms, rust, hands, seed);
+        PriceQuestion question = new PriceQuestion(sheet.assembly(), terms, rust, hands, seed, place);
         return print(((Planned.Sound) planned).plan(), jobs, question, arguments, terminal);
     }
 
@@ -105,6 +120,18 @@ final class PriceCommand implements Command {
                                 ? PriceJson.of(estimate, standing, question) + "\n"
                                 : PriceText.of(estimate, standing, question, Screen.here()));
         return Exit.DONE;
+    }
+
+    /** Null when there is none such, which is printed then. */
+    private static @Nullable PlaceProfile place(Arguments arguments, Terminal terminal) {
+        PlaceRead read = PlaceReader.open(arguments.value(PLACE.name()).orElse(PlaceProfile.NOT_SET.id()));
+        if (read instanceof PlaceRead.Sound sound) {
+            return sound.profile();
+        }
+        for (Fault fault : ((PlaceRead.Faulty) read).faults()) {
+            terminal.say(fault.toString());
+        }
+        return null;
     }
 
     private static List<Renewing> asked(Arguments arguments) throws UsageFault {

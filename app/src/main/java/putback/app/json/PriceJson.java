@@ -71,6 +71,7 @@ public final class PriceJson {
                 .value(rounded(estimate.expectedDamage(), MINUTES).toPlainString());
         chance("chanceBeatsAllResorts", estimate.chanceBeatsAll());
         json.key("notes").strings(estimate.notes());
+        PlaceJson.write(json, asked.place(), estimate);
         return json.endObject().toString();
     }
 

@@ -69,6 +69,7 @@ public final class PriceText {
         seized();
         shares();
         sentences(estimate.notes());
+        PlaceText.write(page, asked.place(), estimate);
     }
 
     private void lines() {

@@ -16,6 +16,7 @@ import putback.labour.price.Crew;
 import putback.labour.price.Estimate;
 import putback.labour.price.Estimating;
 import putback.labour.price.Job;
+import putback.labour.price.PlaceProfile;
 import putback.labour.time.DrawnTimes;
 import putback.plan.Plan;
 import putback.sheet.Assembly;
@@ -109,7 +110,8 @@ public record PriceView(
                 TermsQuestion.read(given),
                 TermsQuestion.rust(given, assembly, words),
                 TermsQuestion.hands(given),
-                1);
+                1,
+                PlaceProfile.NOT_SET);
     }
 
     /** Null for one pair of hands. */

@@ -421,6 +421,65 @@ class PriceCommandTest {
         assertThat((List<Object>) soak.get("joints")).containsExactly("left.strut-to-hub");
     }
 
+    @Test
+    void place_saysWhatIsStillMissing_andFromWhereANewApprovalIsNeeded() {
+        Said said = Said.by("price", "front-brake", "--renew", "disc", "--place", "ontario");
+        assertThat(said.out())
+                .contains("STILL MISSING FOR AN ESTIMATE IN ONTARIO", "- the VIN", "- the mileage")
+                .contains("Not legal advice", "O.Reg. 17/05", "at least 90 days")
+                .doesNotContain("- what an hour costs");
+        Map<String, Object> answer =
+                json("price", "front-brake", "--renew", "disc", "--place", "michigan", "--tax", "20", "--json");
+        Map<String, Object> place = (Map<String, Object>) answer.get("place");
+        assertThat((List<Object>) place.get("missing")).containsExactly("part condition", "mechanic");
+        BigDecimal share =
+                money(answer, "total").multiply(new BigDecimal("0.1")).min(BigDecimal.TEN);
+        assertThat(money(place, "approvedUpTo"))
+                .isEqualByComparingTo(money(answer, "total").add(share).setScale(2, java.math.RoundingMode.HALF_UP));
+        assertThat(place.get("warranty")).isNull();
+    }
+
+    @Test
+    void placeThatIsNotSet_leavesEveryFieldBlank() {
+        Map<String, Object> answer = json("price", "front-brake", "--renew", "disc", "--json");
+        Map<String, Object> place = (Map<String, Object>) answer.get("place");
+        assertThat(place.get("id")).isEqualTo("not-set");
+        for (String key : new String[] {
+            "name",
+            "currency",
+            "before",
+            "writtenConsent",
+            "overPercent",
+            "overAmount",
+            "approvedUpTo",
+            "beyond",
+            "oldParts",
+            "warranty",
+            "source"
+        }) {
+            assertThat(place).containsKey(key);
+            assertThat(place.get(key)).as(key).isNull();
+        }
+        assertThat((List<Object>) place.get("missing")).isEmpty();
+        assertThat(Said.by("price", "front-brake", "--renew", "disc").out()).doesNotContain("STILL MISSING");
+    }
+
+    @Test
+    void placeOfOnesOwn_isAFile_andItsFaultsAreTold() throws IOException {
+        Path file = folder.resolve("our-town.yaml");
+        Files.writeString(file, "place: our-town\nname: Our town\nsource: the guild's leaflet\ncarries: [odometr]\n");
+        Said wrong = Said.by("price", "front-brake", "--renew", "disc", "--place", file.toString());
+        assertThat(wrong.exit()).isEqualTo(Exit.BAD_INPUT);
+        assertThat(wrong.err()).contains("our-town.yaml:4", "odometer");
+        Files.writeString(file, "place: our-town\nname: Our town\nsource: the guild's leaflet\ncarries: [odometer]\n");
+        assertThat(Said.by("price", "front-brake", "--renew", "disc", "--place", file.toString())
+                        .out())
+                .contains("IN OUR TOWN", "- the mileage");
+        assertThat(Said.by("price", "front-brake", "--renew", "disc", "--place", "atlantis")
+                        .err())
+                .contains("no such file", "or the id of a place");
+    }
+
     private static double mean(String[] words, String rust) {
         List<String> all = new ArrayList<>(List.of(words));
         all.add(rust);
