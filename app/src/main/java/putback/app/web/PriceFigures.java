@@ -22,6 +22,7 @@ import putback.labour.price.Spare;
 import putback.labour.seized.RustGrade;
 import putback.labour.seized.RustGrades;
 import putback.labour.time.DrawnTimes;
+import putback.plan.Bond;
 import putback.plan.Plan;
 import putback.plan.selection.Target;
 import putback.sheet.Joint;
@@ -81,7 +82,7 @@ public record PriceFigures(
     }
 
     /** Something to tick. */
-    public record Choice(String id, String name, String now, String alone, String saved, String price) {}
+    public record Choice(String id, String name, String bond, String now, String alone, String saved, String price) {}
 
     static PriceFigures of(
             Plan plan,
@@ -230,7 +231,7 @@ public record PriceFigures(
     private static List<Choice> renewed(Plan plan) {
         List<Choice> choices = new ArrayList<>();
         for (Target target : plan.wanted().targets()) {
-            choices.add(new Choice(target.id(), target.name(), "", "", "", ""));
+            choices.add(new Choice(target.id(), target.name(), "", "", "", "", ""));
         }
         return choices;
     }
@@ -238,17 +239,28 @@ public record PriceFigures(
     private static List<Choice> choices(List<Neighbour> neighbours) {
         List<Choice> choices = new ArrayList<>();
         for (Neighbour one : neighbours) {
-            if (choices.size() < MOST_NEIGHBOURS) {
-                BigDecimal price = one.price();
-                choices.add(new Choice(
-                        one.target().id(),
-                        one.target().name(),
-                        (one.proven() ? "" : "~") + Figures.minutes(one.extra()),
-                        Figures.minutes(one.alone()),
-                        Figures.minutes(one.saved()),
-                        price == null ? "not known" : price.toPlainString()));
+            if (one.bond() != null) {
+                choices.add(choice(one));
+            }
+        }
+        for (Neighbour one : neighbours) {
+            if (one.bond() == null && choices.size() < MOST_NEIGHBOURS) {
+                choices.add(choice(one));
             }
         }
         return choices;
+    }
+
+    private static Choice choice(Neighbour one) {
+        BigDecimal price = one.price();
+        Bond bond = one.bond();
+        return new Choice(
+                one.target().id(),
+                one.target().name(),
+                bond == null ? "" : bond.said(),
+                (one.proven() ? "" : "~") + Figures.minutes(one.extra()),
+                Figures.minutes(one.alone()),
+                Figures.minutes(one.saved()),
+                price == null ? "not known" : price.toPlainString());
     }
 }

@@ -3,8 +3,11 @@ package putback.labour.alongside;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import putback.plan.Advice;
+import putback.plan.Bond;
 import putback.plan.Plan;
 import putback.plan.PlanCost;
 import putback.plan.Planner;
@@ -23,17 +26,20 @@ public final class Alongside {
     private final Function<Wanted, Parsed<PlanCost>> costs;
     private final Assembly assembly;
     private final Renewal renewal;
+    private final Map<String, Bond> bonds;
 
     private Alongside(Plan plan, Function<Wanted, Parsed<PlanCost>> costs) {
         this.plan = plan;
         this.costs = costs;
         this.assembly = plan.assembly();
         this.renewal = Renewal.of(assembly, plan.wanted(), plan.selection());
+        this.bonds = Advice.bonds(assembly, plan.wanted(), plan.selection());
     }
 
     /**
-     * Every part and unit of which nothing is renewed yet and that shares work with the plan; what saves most first, of
-     * equal ones by id. What cannot be renewed at all is left out.
+     * Every part and unit of which nothing is renewed yet and that shares work with the plan, and whatever usually goes
+     * with what is renewed, shared work or not; what saves most first, of equal ones by id. What cannot be renewed at all
+     * is left out.
      */
     public static List<Neighbour> of(Plan plan) {
         return of(plan, wanted -> Planner.cost(plan.assembly(), wanted));
@@ -60,7 +66,7 @@ public final class Alongside {
         if (costs.apply(new Wanted(List.of(target))) instanceof Parsed.Value<PlanCost> alone
                 && costs.apply(new Wanted(withPlan(target))) instanceof Parsed.Value<PlanCost> both) {
             Neighbour one = neighbour(target, alone.value(), both.value());
-            return one.saved().compareTo(Minutes.ZERO) > 0 ? Optional.of(one) : Optional.empty();
+            return one.bond() != null || one.saved().compareTo(Minutes.ZERO) > 0 ? Optional.of(one) : Optional.empty();
         }
         return Optional.empty();
     }
@@ -70,6 +76,8 @@ public final class Alongside {
                 target,
                 both.objective().minus(plan.objective()),
                 alone.objective(),
+                both.total().minus(plan.total()),
+                bonds.get(target.id()),
                 plan.proof().proven() && alone.proven() && both.proven());
     }
 
@@ -91,7 +99,7 @@ public final class Alongside {
             for (int part : unit.parts()) {
                 touched |= renewal.renews(part);
             }
-            if (!touched) {
+            if (!touched || bonds.containsKey(unit.id())) {
                 candidates.add(new Target.OfUnit(unit));
             }
         }
