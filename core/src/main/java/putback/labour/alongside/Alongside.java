@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Function;
 import putback.plan.Advice;
 import putback.plan.Bond;
@@ -54,21 +53,30 @@ public final class Alongside {
         return new Alongside(plan, costs).neighbours();
     }
 
+    /** All plans are worked out side by side: one large part alone takes as long as all small ones. */
     private List<Neighbour> neighbours() {
-        return candidates().parallelStream()
-                .flatMap(target -> neighbour(target).stream())
-                .sorted(Comparator.comparing(Neighbour::saved).reversed().thenComparing(one -> one.target()
-                        .id()))
-                .toList();
-    }
-
-    private Optional<Neighbour> neighbour(Target target) {
-        if (costs.apply(new Wanted(List.of(target))) instanceof Parsed.Value<PlanCost> alone
-                && costs.apply(new Wanted(withPlan(target))) instanceof Parsed.Value<PlanCost> both) {
-            Neighbour one = neighbour(target, alone.value(), both.value());
-            return one.bond() != null || one.saved().compareTo(Minutes.ZERO) > 0 ? Optional.of(one) : Optional.empty();
+        List<Target> candidates = candidates();
+        List<Wanted> wanted = new ArrayList<>();
+        for (Target target : candidates) {
+            wanted.add(new Wanted(List.of(target)));
         }
-        return Optional.empty();
+        for (Target target : candidates) {
+            wanted.add(new Wanted(withPlan(target)));
+        }
+        List<Parsed<PlanCost>> answers = wanted.parallelStream().map(costs).toList();
+        List<Neighbour> neighbours = new ArrayList<>();
+        for (int i = 0; i < candidates.size(); i++) {
+            if (answers.get(i) instanceof Parsed.Value<PlanCost> alone
+                    && answers.get(candidates.size() + i) instanceof Parsed.Value<PlanCost> both) {
+                Neighbour one = neighbour(candidates.get(i), alone.value(), both.value());
+                if (one.bond() != null || one.saved().compareTo(Minutes.ZERO) > 0) {
+                    neighbours.add(one);
+                }
+            }
+        }
+        neighbours.sort(Comparator.comparing(Neighbour::saved).reversed().thenComparing(one -> one.target()
+                .id()));
+        return List.copyOf(neighbours);
     }
 
     private Neighbour neighbour(Target target, PlanCost alone, PlanCost both) {
