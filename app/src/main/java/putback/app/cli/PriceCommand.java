@@ -11,11 +11,13 @@ import putback.app.json.PriceJson;
 import putback.app.text.Headline;
 import putback.app.text.PriceText;
 import putback.app.text.Screen;
+import putback.labour.price.Beliefs;
 import putback.labour.price.Crew;
 import putback.labour.price.Estimate;
 import putback.labour.price.Estimating;
 import putback.labour.price.Job;
 import putback.labour.price.Jobs;
+import putback.labour.price.OwnFigures;
 import putback.labour.price.PlaceProfile;
 import putback.labour.price.Terms;
 import putback.labour.seized.RustGrades;
@@ -28,6 +30,8 @@ import putback.plan.selection.Target;
 import putback.plan.selection.Wanted;
 import putback.quantity.Parsed;
 import putback.store.sheets.Fault;
+import putback.store.sheets.LearntRead;
+import putback.store.sheets.LearntReader;
 import putback.store.sheets.PlaceRead;
 import putback.store.sheets.PlaceReader;
 import putback.store.sheets.Read;
@@ -35,6 +39,8 @@ import putback.store.sheets.Read;
 /** How long, how sure, how much. */
 final class PriceCommand implements Command {
     static final String NAME = "price";
+    private static final Option LEARNT =
+            Option.value("--learnt", "FILE.jsonl", "what the garage has seen itself, a line each (docs/labour.md)");
     private static final Option PLACE = Option.value(
             "--place", "ID-or-FILE", "what the law there usually asks of an estimate; not-set if not said");
     private static final Option JOB =
@@ -46,6 +52,7 @@ final class PriceCommand implements Command {
                 new ArrayList<>(List.of(Renewing.RENEW, JOB, Renewing.SIDE, PriceTerms.RUST, PriceTerms.HANDS));
         options.addAll(PriceTerms.OPTIONS);
         options.add(Option.value("--seed", "N", "for what is drawn: several hands, shares of more than 12 jobs"));
+        options.add(LEARNT);
         options.add(PLACE);
         options.add(Option.flag("--json", "for other programs"));
         options.add(Option.value("--pdf", "FILE", "on paper; not there yet"));
@@ -91,6 +98,10 @@ final class PriceCommand implements Command {
         if (place == null) {
             return Exit.BAD_INPUT;
         }
+        OwnFigures own = own(arguments, terminal);
+        if (own == null) {
+            return Exit.BAD_INPUT;
+        }
         RustGrades rust = PriceTerms.rust(arguments, sheet.assembly());
         List<Job> named = jobs(asked, sheet, terminal);
         if (named.size() < asked.size()) {
@@ -102,12 +113,13 @@ final class PriceCommand implements Command {
             terminal.say("putback: " + sheet.name() + ": " + locked.sentence());
             return Exit.NO_SOUND_ANSWER;
         }
-        PriceQuestion question = new PriceQuestion(sheet.assembly(), terms, rust, hands, seed, place);
+        PriceQuestion question = new PriceQuestion(sheet.assembly(), terms, new Beliefs(rust, own), hands, seed, place);
         return print(((Planned.Sound) planned).plan(), jobs, question, arguments, terminal);
     }
 
     private static int print(Plan plan, Jobs jobs, PriceQuestion question, Arguments arguments, Terminal terminal) {
-        Parsed<Estimate> parsed = Estimating.of(plan, jobs.each(), question.rust(), question.terms(), question.seed());
+        Parsed<Estimate> parsed =
+                Estimating.of(plan, jobs.each(), question.beliefs(), question.terms(), question.seed());
         if (!(parsed instanceof Parsed.Value<Estimate> sound)) {
             terminal.say("putback: " + question.assembly().sheet().id() + ": " + parsed.refusal());
             return Exit.BAD_INPUT;
@@ -129,6 +141,19 @@ final class PriceCommand implements Command {
             return sound.profile();
         }
         for (Fault fault : ((PlaceRead.Faulty) read).faults()) {
+            terminal.say(fault.toString());
+        }
+        return null;
+    }
+
+    /** Null when the file has faults, which are printed then. */
+    private static @Nullable OwnFigures own(Arguments arguments, Terminal terminal) {
+        String file = arguments.value(LEARNT.name()).orElse(null);
+        LearntRead read = file == null ? new LearntRead.Sound(List.of()) : LearntReader.read(file);
+        if (read instanceof LearntRead.Sound sound) {
+            return new OwnFigures(sound.seen());
+        }
+        for (Fault fault : ((LearntRead.Faulty) read).faults()) {
             terminal.say(fault.toString());
         }
         return null;
@@ -165,7 +190,7 @@ final class PriceCommand implements Command {
             return null;
         }
         BigDecimal rate = asked.terms().ratePerHour();
-        return Crew.times(plan, asked.rust(), rate, asked.hands(), asked.seed())
+        return Crew.times(plan, asked.beliefs(), rate, asked.hands(), asked.seed())
                         instanceof Parsed.Value<DrawnTimes> drawn
                 ? drawn.value()
                 : null;

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import putback.app.asking.PriceQuestion;
 import putback.labour.price.Amounts;
 import putback.labour.price.Estimate;
+import putback.labour.price.Evidence;
 import putback.labour.price.Figure;
 import putback.labour.price.Job;
 import putback.labour.price.Line;
@@ -71,6 +72,7 @@ public final class PriceJson {
                 .value(rounded(estimate.expectedDamage(), MINUTES).toPlainString());
         chance("chanceBeatsAllResorts", estimate.chanceBeatsAll());
         json.key("notes").strings(estimate.notes());
+        learnt();
         PlaceJson.write(json, asked.place(), estimate);
         return json.endObject().toString();
     }
@@ -179,6 +181,20 @@ public final class PriceJson {
             json.key("name").value(need.name());
             json.key("count").value(need.count());
             json.key("reason").value(need.reason()).endObject();
+        }
+        json.endArray();
+    }
+
+    private void learnt() {
+        json.key("learnt").beginArray();
+        for (Evidence one : estimate.evidence()) {
+            int places = one.what().isTime() ? MINUTES : CHANCE;
+            json.beginObject().key("of").value(one.id());
+            json.key("what").value(one.what().word());
+            json.key("assumed").value(rounded(one.assumed(), places));
+            json.key("used").value(rounded(one.used(), places));
+            json.key("own").value(one.seen());
+            json.key("assumedCountsLike").value(rounded(one.believed(), 0)).endObject();
         }
         json.endArray();
     }

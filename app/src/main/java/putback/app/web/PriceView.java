@@ -12,6 +12,7 @@ import putback.app.asking.Unclear;
 import putback.app.text.Headline;
 import putback.labour.alongside.Alongside;
 import putback.labour.alongside.Neighbour;
+import putback.labour.price.Beliefs;
 import putback.labour.price.Crew;
 import putback.labour.price.Estimate;
 import putback.labour.price.Estimating;
@@ -84,7 +85,7 @@ public record PriceView(
             PriceQuestion asked = asked(plan.assembly(), values);
             Job job = new Job(renewed, plan.wanted());
             Estimate estimate =
-                    Given.answer(Estimating.of(plan, List.of(job), asked.rust(), asked.terms(), asked.seed()));
+                    Given.answer(Estimating.of(plan, List.of(job), asked.beliefs(), asked.terms(), asked.seed()));
             boolean later = "later".equals(typed.get("alongside"));
             List<Neighbour> neighbours =
                     later ? List.of() : Alongside.of(plan, wanted -> remembered.cost(plan.assembly(), wanted));
@@ -108,7 +109,7 @@ public record PriceView(
         return new PriceQuestion(
                 assembly,
                 TermsQuestion.read(given),
-                TermsQuestion.rust(given, assembly, words),
+                Beliefs.of(TermsQuestion.rust(given, assembly, words)),
                 TermsQuestion.hands(given),
                 1,
                 PlaceProfile.NOT_SET);
@@ -119,6 +120,6 @@ public record PriceView(
         return asked.hands() == 1
                 ? null
                 : Given.answer(
-                        Crew.times(plan, asked.rust(), asked.terms().ratePerHour(), asked.hands(), asked.seed()));
+                        Crew.times(plan, asked.beliefs(), asked.terms().ratePerHour(), asked.hands(), asked.seed()));
     }
 }

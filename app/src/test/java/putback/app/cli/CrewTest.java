@@ -7,6 +7,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import putback.labour.price.Beliefs;
 import putback.labour.price.Crew;
 import putback.labour.price.Estimate;
 import putback.labour.price.Estimating;
@@ -38,13 +39,15 @@ class CrewTest {
     }
 
     private static DrawnTimes drawn(Plan plan, int hands, long seed) {
-        return ((Parsed.Value<DrawnTimes>) Crew.times(plan, RustGrades.all(RustGrade.SCALED), RATE, hands, seed))
+        return ((Parsed.Value<DrawnTimes>)
+                        Crew.times(plan, Beliefs.of(RustGrades.all(RustGrade.SCALED)), RATE, hands, seed))
                 .value();
     }
 
     private static Estimate estimate(Plan plan) {
         List<Job> jobs = List.of(new Job("pads", plan.wanted()));
-        return ((Parsed.Value<Estimate>) Estimating.of(plan, jobs, RustGrades.all(RustGrade.SCALED), Terms.of(RATE), 1))
+        return ((Parsed.Value<Estimate>)
+                        Estimating.of(plan, jobs, Beliefs.of(RustGrades.all(RustGrade.SCALED)), Terms.of(RATE), 1))
                 .value();
     }
 

@@ -480,6 +480,52 @@ class PriceCommandTest {
                 .contains("no such file", "or the id of a place");
     }
 
+    /** Two bolts that are seized with 0.3 each, assumed; 9 of 10 seen makes (3 + 9) / 20 = 0.6. Opening 1 min, seen as 4. */
+    @Test
+    void ownFigures_moveTheEstimate_andTheirWeightIsShown() throws IOException {
+        String car =
+                sheet("resorts: {saw: {minutes: 20, chance: 1}}\njoints: {bolt: {joins: [bracket, body], kind: bolt, "
+                        + "count: 2, exposure: 0.5, minutes: {open: 1, close: 2, spread: 0}, resorts: [saw]}}\n");
+        Path seen = folder.resolve("seen.jsonl");
+        Files.writeString(
+                seen,
+                "{\"joint\":\"bolt\",\"rust\":4,\"of\":10,\"seized\":9}\n"
+                        + "{\"joint\":\"bolt\",\"rust\":1,\"of\":50,\"seized\":0}\n"
+                        + "{\"joint\":\"bolt\",\"do\":\"open\",\"minutes\":5,\"interruptedMinutes\":1}\n".repeat(4));
+        String[] words = {"price", car, "--renew", "bracket", "--rust", "4", "--learnt", seen.toString(), "--json"};
+        Map<String, Object> answer = json(words);
+        List<Map<String, Object>> learnt = list(answer, "learnt");
+        assertThat(learnt).hasSize(2);
+        assertThat(learnt.get(0))
+                .containsEntry("of", "bolt")
+                .containsEntry("what", "opening")
+                .containsEntry("assumed", new BigDecimal("1.00"))
+                .containsEntry("used", new BigDecimal("2.00"))
+                .containsEntry("own", new BigDecimal("4"));
+        assertThat(learnt.get(1))
+                .containsEntry("what", "seized")
+                .containsEntry("assumed", new BigDecimal("0.3000"))
+                .containsEntry("used", new BigDecimal("0.6000"))
+                .containsEntry("own", BigDecimal.TEN);
+        double without = time(json("price", car, "--renew", "bracket", "--rust", "4", "--json"), "meanMinutes");
+        assertThat(without).isEqualTo(3.3 + 2 * 0.3 * 20);
+        assertThat(time(answer, "meanMinutes")).isGreaterThan(without + 2 * 0.3 * 20);
+        Said said = Said.by("price", car, "--renew", "bracket", "--rust", "4", "--learnt", seen.toString());
+        assertThat(said.out())
+                .contains("WHAT YOU HAVE SEEN YOURSELF", "your own 4 of these", "your own 10 of these")
+                .contains("Everything that is not listed is an assumption");
+        assertThat(said.out().lines()).allMatch(line -> line.length() <= 80);
+    }
+
+    @Test
+    void fileOfOwnFigures_withFaults_isTold() throws IOException {
+        Path seen = folder.resolve("seen.jsonl");
+        Files.writeString(seen, "{\"joint\":\"bolt\"}\n");
+        Said said = Said.by("price", "front-brake", "--renew", "disc", "--learnt", seen.toString());
+        assertThat(said.exit()).isEqualTo(Exit.BAD_INPUT);
+        assertThat(said.err()).contains("seen.jsonl:1", "has do and minutes, or rust, of and seized");
+    }
+
     private static double mean(String[] words, String rust) {
         List<String> all = new ArrayList<>(List.of(words));
         all.add(rust);

@@ -12,6 +12,7 @@ import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import putback.labour.price.Beliefs;
 import putback.labour.price.Estimate;
 import putback.labour.price.Estimating;
 import putback.labour.price.Job;
@@ -58,7 +59,11 @@ class PriceTimeRandomTest {
                 plain.subcontracted(),
                 BigDecimal.valueOf(middle).add(parts(plan)));
         Parsed<Estimate> parsed = Estimating.of(
-                plan, List.of(new Job("all", plan.wanted())), RustGrades.all(RustGrade.values()[grade]), terms, 1);
+                plan,
+                List.of(new Job("all", plan.wanted())),
+                Beliefs.of(RustGrades.all(RustGrade.values()[grade])),
+                terms,
+                1);
         Estimate estimate = ((Parsed.Value<Estimate>) parsed).value();
         String seed = "seed " + SEED;
         assertThat(estimate.time().mean())

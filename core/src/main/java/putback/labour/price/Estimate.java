@@ -25,6 +25,7 @@ import putback.plan.PartNeed;
  *     parts alone are above it; null where no ceiling was named
  * @param expectedDamage of fasteners and pieces that break or are scrapped, on average; in no line
  * @param chanceBeatsAll that something is seized and beats every resort
+ * @param evidence figures in which the garage's own cases count; all others are assumptions
  * @param notes what a person should know about these figures
  */
 public record Estimate(
@@ -44,6 +45,7 @@ public record Estimate(
         @Nullable Long minutesToCeiling,
         double expectedDamage,
         double chanceBeatsAll,
+        List<Evidence> evidence,
         List<String> notes) {
     private static final double WORTH_NAMING = 0.01;
 
@@ -52,6 +54,7 @@ public record Estimate(
         risk = List.copyOf(risk);
         shelf = List.copyOf(shelf);
         unpriced = List.copyOf(unpriced);
+        evidence = List.copyOf(evidence);
         notes = List.copyOf(notes);
     }
 
@@ -76,6 +79,7 @@ public record Estimate(
                 minutesToCeiling,
                 expectedDamage,
                 chanceBeatsAll,
+                evidence,
                 all);
     }
 

@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import putback.labour.seized.RustGrades;
 import putback.labour.share.Shares;
 import putback.plan.Plan;
 import putback.quantity.Minutes;
@@ -18,12 +17,14 @@ public final class Estimating {
 
     private final Reckoned all;
     private final List<Job> jobs;
+    private final Beliefs beliefs;
     private final Terms terms;
     private final @Nullable Shares shares;
 
-    private Estimating(Reckoned all, List<Job> jobs, Terms terms, @Nullable Shares shares) {
+    private Estimating(Reckoned all, List<Job> jobs, Beliefs beliefs, Terms terms, @Nullable Shares shares) {
         this.all = all;
         this.jobs = jobs;
+        this.beliefs = beliefs;
         this.terms = terms;
         this.shares = shares;
     }
@@ -35,24 +36,24 @@ public final class Estimating {
      * @param jobs one or more, none twice
      * @param seed for sampling, where there is any
      */
-    public static Parsed<Estimate> of(Plan plan, List<Job> jobs, RustGrades grades, Terms terms, long seed) {
+    public static Parsed<Estimate> of(Plan plan, List<Job> jobs, Beliefs beliefs, Terms terms, long seed) {
         if (!(terms.checked() instanceof Parsed.Value<Terms>)) {
             return new Parsed.Refused<>(terms.checked().refusal());
         }
-        Parsed<Reckoned> reckoned = Reckoned.of(plan, grades, terms);
+        Parsed<Reckoned> reckoned = Reckoned.of(plan, beliefs, terms);
         if (!(reckoned instanceof Parsed.Value<Reckoned> all)) {
             return new Parsed.Refused<>(reckoned.refusal());
         }
         if (jobs.size() == 1) {
-            return new Parsed.Value<>(new Estimating(all.value(), jobs, terms, null).estimate(null));
+            return new Parsed.Value<>(new Estimating(all.value(), jobs, beliefs, terms, null).estimate(null));
         }
         Parsed<Shares> shared = CommonWork.shares(plan.assembly(), jobs, seed);
         if (!(shared instanceof Parsed.Value<Shares> fair)) {
             return new Parsed.Refused<>(shared.refusal());
         }
-        Estimating several = new Estimating(all.value(), jobs, terms, fair.value());
+        Estimating several = new Estimating(all.value(), jobs, beliefs, terms, fair.value());
         Invoice together = several.invoice(all.value().likelyMinutes());
-        Parsed<Amounts> amounts = JobAmounts.of(all.value(), together, jobs, grades, terms);
+        Parsed<Amounts> amounts = JobAmounts.of(all.value(), together, jobs, beliefs, terms);
         return amounts instanceof Parsed.Value<Amounts> split
                 ? new Parsed.Value<>(several.estimate(split.value()))
                 : new Parsed.Refused<>(amounts.refusal());
@@ -91,6 +92,7 @@ public final class Estimating {
                 within,
                 damage(),
                 beatsAll(),
+                Evidence.of(all.plan(), beliefs, all.stuck()),
                 notes);
     }
 

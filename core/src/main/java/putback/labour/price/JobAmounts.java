@@ -2,7 +2,6 @@ package putback.labour.price;
 
 import java.util.ArrayList;
 import java.util.List;
-import putback.labour.seized.RustGrades;
 import putback.plan.PartNeed;
 import putback.plan.Planned;
 import putback.plan.Planner;
@@ -15,14 +14,14 @@ final class JobAmounts {
     /**
      * @param together the invoice of all, labour lines first
      */
-    static Parsed<Amounts> of(Reckoned all, Invoice together, List<Job> jobs, RustGrades grades, Terms terms) {
+    static Parsed<Amounts> of(Reckoned all, Invoice together, List<Job> jobs, Beliefs beliefs, Terms terms) {
         List<Reckoned> each = new ArrayList<>();
         List<Invoice> alone = new ArrayList<>();
         for (Job job : jobs) {
             if (!(Planner.plan(all.plan().assembly(), job.wanted()) instanceof Planned.Sound sound)) {
                 return new Parsed.Refused<>("there is no sound order for " + job.name());
             }
-            Parsed<Reckoned> one = Reckoned.of(sound.plan(), grades, terms);
+            Parsed<Reckoned> one = Reckoned.of(sound.plan(), beliefs, terms);
             if (!(one instanceof Parsed.Value<Reckoned> reckoned)) {
                 return new Parsed.Refused<>(one.refusal());
             }

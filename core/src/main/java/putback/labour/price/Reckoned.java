@@ -3,7 +3,6 @@ package putback.labour.price;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import putback.labour.seized.RustGrades;
 import putback.labour.time.JobTime;
 import putback.plan.PartNeed;
 import putback.plan.Plan;
@@ -15,12 +14,12 @@ record Reckoned(Plan plan, List<Stuck> stuck, JobTime time) {
     private static final double LIKELY = 0.5;
 
     /** Or what cannot be reckoned with. */
-    static Parsed<Reckoned> of(Plan plan, RustGrades grades, Terms terms) {
-        Parsed<List<Stuck>> stuck = StuckJoints.of(plan, grades, terms.ratePerHour());
+    static Parsed<Reckoned> of(Plan plan, Beliefs beliefs, Terms terms) {
+        Parsed<List<Stuck>> stuck = StuckJoints.of(plan, beliefs, terms.ratePerHour());
         if (!(stuck instanceof Parsed.Value<List<Stuck>> seized)) {
             return new Parsed.Refused<>(stuck.refusal());
         }
-        Parsed<JobTime> time = PlanTime.of(plan, seized.value());
+        Parsed<JobTime> time = PlanTime.of(plan, beliefs.own(), seized.value());
         return time instanceof Parsed.Value<JobTime> sound
                 ? new Parsed.Value<>(new Reckoned(plan, seized.value(), sound.value()))
                 : new Parsed.Refused<>(time.refusal());

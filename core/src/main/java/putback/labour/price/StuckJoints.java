@@ -7,7 +7,7 @@ import java.util.TreeMap;
 import putback.labour.seized.Attempt;
 import putback.labour.seized.Nearby;
 import putback.labour.seized.Row;
-import putback.labour.seized.RustGrades;
+import putback.labour.seized.RustGrade;
 import putback.labour.seized.Seized;
 import putback.labour.seized.Surroundings;
 import putback.plan.Plan;
@@ -22,7 +22,7 @@ final class StuckJoints {
     private StuckJoints() {}
 
     /** Those that are undone and have a chance to be seized, in the order of the sheet; or what is wrong with one. */
-    static Parsed<List<Stuck>> of(Plan plan, RustGrades grades, BigDecimal ratePerHour) {
+    static Parsed<List<Stuck>> of(Plan plan, Beliefs beliefs, BigDecimal ratePerHour) {
         TreeMap<Integer, Joint> undone = new TreeMap<>();
         for (Step step : plan.steps()) {
             if (step.act() == Act.UNDO && step.joint() != null) {
@@ -30,10 +30,14 @@ final class StuckJoints {
             }
         }
         JointResorts resorts = new JointResorts(
-                plan.assembly().sheet().resorts(), Renewal.of(plan.assembly(), plan.wanted(), plan.selection()));
+                plan.assembly().sheet().resorts(),
+                beliefs.own(),
+                Renewal.of(plan.assembly(), plan.wanted(), plan.selection()));
         List<Stuck> all = new ArrayList<>();
         for (Joint joint : undone.values()) {
-            double chance = grades.at(joint).seizedEach(joint);
+            RustGrade grade = beliefs.rust().at(joint);
+            double assumed = grade.seizedEach(joint);
+            double chance = RustGrade.canSeize(joint) ? beliefs.own().seizedEach(joint, grade, assumed) : 0;
             if (chance > 0) {
                 Parsed<Stuck> one = stuck(plan, joint, chance, resorts, ratePerHour);
                 if (!(one instanceof Parsed.Value<Stuck> sound)) {
