@@ -335,6 +335,7 @@ class PriceCommandTest {
             Map<String, Object> stop = (Map<String, Object>) figures.get("stopAndCall");
             BigDecimal total = new BigDecimal(String.valueOf(stop.get("total")));
             assertThat(total).as(ceiling).isLessThanOrEqualTo(new BigDecimal(ceiling));
+            assertThat(total.scale()).as(ceiling).isEqualTo(2);
             assertThat(figures.get("stopAndCallBy")).as(ceiling).isEqualTo(ceiling.equals("1000") ? "time" : "ceiling");
         }
         Said said = Said.by("price", "front-brake", "--renew", "disc", "--rust", "2", "--ceiling", "123");

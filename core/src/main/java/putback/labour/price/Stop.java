@@ -1,6 +1,7 @@
 package putback.labour.price;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.function.LongFunction;
 import org.jspecify.annotations.Nullable;
 
@@ -26,8 +27,8 @@ public record Stop(Figure figure, boolean byCeiling) {
         while (figure.minutes() > 0 && figure.total().compareTo(ceiling) > 0) {
             figure = at.apply(figure.minutes() - 1);
         }
-        Figure within =
-                new Figure(figure.chance(), figure.minutes(), figure.total().min(ceiling));
+        BigDecimal most = figure.total().min(ceiling.setScale(2, RoundingMode.DOWN));
+        Figure within = new Figure(figure.chance(), figure.minutes(), most);
         return new Stop(within, true);
     }
 }
