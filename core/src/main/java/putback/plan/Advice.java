@@ -1,9 +1,12 @@
 package putback.plan;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import putback.plan.selection.Selection;
@@ -21,6 +24,7 @@ public final class Advice {
     private final Selection selection;
     private final Renewal renewal;
     private final Set<String> sentences = new LinkedHashSet<>();
+    private final Map<String, Bond> bonds = new LinkedHashMap<>();
 
     private Advice(Assembly assembly, Wanted wanted, Selection selection) {
         this.assembly = assembly;
@@ -33,19 +37,42 @@ public final class Advice {
      * unit that would come with joints closed that are closed one by one now.
      */
     public static List<String> of(Assembly assembly, Wanted wanted, Selection selection) {
-        Advice advice = new Advice(assembly, wanted, selection);
-        for (Unit unit : advice.renewal.units()) {
-            advice.companions(unit.entry().companions(), unit.side(), low(unit.name()));
-            advice.pair(unit.entry().pair(), unit.side(), unit.entry().name(), advice.renewsOther(unit));
-        }
-        for (Part part : advice.all()) {
-            advice.companions(part.entry().companions(), part.side(), low(part.name()));
-            advice.pair(part.entry().pair(), part.side(), part.entry().name(), advice.renewsOther(part));
-        }
+        Advice advice = given(assembly, wanted, selection);
         for (Unit unit : advice.assembly.units()) {
             advice.inOnePiece(unit);
         }
         return List.copyOf(advice.sentences);
+    }
+
+    /**
+     * Ids of the parts and units that usually go with what is renewed, and are not; the other side of an axle and the
+     * companions, in the order of the advice.
+     */
+    public static Map<String, Bond> bonds(Assembly assembly, Wanted wanted, Selection selection) {
+        return Collections.unmodifiableMap(given(assembly, wanted, selection).bonds);
+    }
+
+    private static Advice given(Assembly assembly, Wanted wanted, Selection selection) {
+        Advice advice = new Advice(assembly, wanted, selection);
+        for (Unit unit : advice.renewal.units()) {
+            advice.companions(unit.entry().companions(), unit.side(), low(unit.name()));
+            advice.pair(
+                    unit.entry().pair(),
+                    unit.side(),
+                    unit.entry().id(),
+                    unit.entry().name(),
+                    advice.renewsOther(unit));
+        }
+        for (Part part : advice.all()) {
+            advice.companions(part.entry().companions(), part.side(), low(part.name()));
+            advice.pair(
+                    part.entry().pair(),
+                    part.side(),
+                    part.entry().id(),
+                    part.entry().name(),
+                    advice.renewsOther(part));
+        }
+        return advice;
     }
 
     private boolean renewsAll(Joint joint) {
@@ -85,19 +112,20 @@ public final class Advice {
             Unit unit = unit(id, side);
             if (unit != null) {
                 if (!renewsAll(unit)) {
-                    mention(unit.name(), with, selection.off().containsAll(unit.parts()));
+                    mention(unit.id(), unit.name(), with, selection.off().containsAll(unit.parts()));
                 }
                 continue;
             }
             for (Part part : parts(id, side)) {
                 if (!renewal.renews(part.index())) {
-                    mention(part.name(), with, selection.off().contains(part.index()));
+                    mention(part.id(), part.name(), with, selection.off().contains(part.index()));
                 }
             }
         }
     }
 
-    private void mention(String companion, String with, boolean off) {
+    private void mention(String id, String companion, String with, boolean off) {
+        bonds.putIfAbsent(id, Bond.COMPANION);
         sentences.add(companion + ": usually renewed with " + with + (off ? "; it is off anyway." : "."));
     }
 
@@ -157,8 +185,9 @@ public final class Advice {
         return true;
     }
 
-    private void pair(boolean pair, Side side, String name, boolean otherToo) {
+    private void pair(boolean pair, Side side, String entry, String name, boolean otherToo) {
         if (pair && side != Side.NONE && !otherToo) {
+            bonds.put(side.other().prefix() + entry, Bond.PAIR);
             sentences.add(name + ": renewed on the " + side.word() + " only, though it goes in pairs across the axle.");
         }
     }

@@ -37,7 +37,8 @@ public final class Planner {
             Course course = found.course();
             RoundTrip trip = StepBuilder.build(assembly, wanted, course.selection(), course.moves());
             Minutes objective = course.selection().work().plus(sequenceSetup(assembly, trip.moves()));
-            return new Parsed.Value<>(new PlanCost(objective, course.bound()));
+            return new Parsed.Value<>(new PlanCost(
+                    objective, course.bound(), course.selection().work().plus(trip.setup())));
         }
         return new Parsed.Refused<>("there is no sound order");
     }

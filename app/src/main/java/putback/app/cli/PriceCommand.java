@@ -1,20 +1,27 @@
 package putback.app.cli;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import putback.app.asking.PriceQuestion;
 import putback.app.json.PriceJson;
 import putback.app.text.Headline;
 import putback.app.text.PriceText;
 import putback.app.text.Screen;
+import putback.labour.price.Beliefs;
 import putback.labour.price.Crew;
 import putback.labour.price.Estimate;
 import putback.labour.price.Estimating;
 import putback.labour.price.Job;
+import putback.labour.price.Jobs;
+import putback.labour.price.OwnFigures;
+import putback.labour.price.PlaceProfile;
 import putback.labour.price.Terms;
-import putback.labour.seized.RustGrade;
+import putback.labour.seized.RustGrades;
+import putback.labour.share.Shapley;
 import putback.labour.time.DrawnTimes;
 import putback.plan.Plan;
 import putback.plan.Planned;
@@ -22,27 +29,31 @@ import putback.plan.Planner;
 import putback.plan.selection.Target;
 import putback.plan.selection.Wanted;
 import putback.quantity.Parsed;
+import putback.store.sheets.Fault;
+import putback.store.sheets.LearntRead;
+import putback.store.sheets.LearntReader;
+import putback.store.sheets.PlaceRead;
+import putback.store.sheets.PlaceReader;
 import putback.store.sheets.Read;
 
 /** How long, how sure, how much. */
 final class PriceCommand implements Command {
     static final String NAME = "price";
-    private static final int GRADES = 4;
-    private static final int MOST_HANDS = 9;
-    private static final int MOST_JOBS = 12;
+    private static final Option LEARNT =
+            Option.value("--learnt", "FILE.jsonl", "what the garage has seen itself, a line each (docs/labour.md)");
+    private static final Option PLACE = Option.value(
+            "--place", "ID-or-FILE", "what the law there usually asks of an estimate; not-set if not said");
     private static final Option JOB =
             Option.values("--job", "PART-or-UNIT[,...]", "one of several jobs; common work is shared fairly");
 
     @Override
     public Usage usage() {
-        List<Option> options = new ArrayList<>(List.of(
-                Renewing.RENEW,
-                JOB,
-                Renewing.SIDE,
-                Option.value("--rust", "0..4", "how rusty it is, clean to wasted; 0 if not said"),
-                Option.value("--hands", "N", "how many people work on it, 1 to 9")));
+        List<Option> options =
+                new ArrayList<>(List.of(Renewing.RENEW, JOB, Renewing.SIDE, PriceTerms.RUST, PriceTerms.HANDS));
         options.addAll(PriceTerms.OPTIONS);
-        options.add(Option.value("--seed", "N", "for what is drawn: the time of several hands"));
+        options.add(Option.value("--seed", "N", "for what is drawn: several hands, shares of more than 12 jobs"));
+        options.add(LEARNT);
+        options.add(PLACE);
         options.add(Option.flag("--json", "for other programs"));
         options.add(Option.value("--pdf", "FILE", "on paper; not there yet"));
         return new Usage(
@@ -52,22 +63,30 @@ final class PriceCommand implements Command {
     @Override
     public String more() {
         return """
-                Give --renew once, or --job for each of several jobs (12 at most), which are
-                planned together; each then bears its fair share of the common work.
+                Give --renew once, or --job for each of several jobs (60 at most), which are
+                planned together; each then bears its fair share of the common work. Up to 12
+                jobs the shares are exact; beyond, they are drawn, with their error.
+
+                --rust takes a grade for the whole car, for a side (left=4) and for a fixing
+                (left.strut-to-hub=2; without a side, both), several with commas. What is said
+                more closely counts.
 
                 The plan's minutes are medians that scatter as the sheet says. With --rust each
                 fastener that is undone may be seized, and then goes through its resorts. The
                 estimate is made for the likely time; the other two figures say what four jobs
                 in five stay within, and when to stop and call. What is assumed is in
                 docs/labour.md.
-                """;
+
+                --place says what an estimate usually has to carry there and what is still
+                missing, for one of the places below or a file of your own (docs/labour.md). It
+                is not legal advice.
+                """ + String.join(", ", PlaceReader.ids()) + "\n";
     }
 
     @Override
     public int run(Arguments arguments, Terminal terminal) throws UsageFault {
         List<Renewing> asked = asked(arguments);
-        int grade = (int) Numbers.whole(NAME, arguments, "--rust", 0, GRADES, 0);
-        long hands = Numbers.whole(NAME, arguments, "--hands", 1, MOST_HANDS, 1);
+        int hands = PriceTerms.hands(arguments);
         long seed = Numbers.whole(NAME, arguments, "--seed", Long.MIN_VALUE, Long.MAX_VALUE, 1);
         Terms terms = PriceTerms.of(arguments);
         refuseWhatIsNotThere(arguments);
@@ -75,28 +94,69 @@ final class PriceCommand implements Command {
         if (sheet == null) {
             return Exit.BAD_INPUT;
         }
-        List<Job> jobs = jobs(asked, sheet, terminal);
-        if (jobs.size() < asked.size()) {
+        PlaceProfile place = place(arguments, terminal);
+        if (place == null) {
             return Exit.BAD_INPUT;
         }
-        Planned planned = Planner.plan(sheet.assembly(), together(jobs));
+        OwnFigures own = own(arguments, terminal);
+        if (own == null) {
+            return Exit.BAD_INPUT;
+        }
+        RustGrades rust = PriceTerms.rust(arguments, sheet.assembly());
+        List<Job> named = jobs(asked, sheet, terminal);
+        if (named.size() < asked.size()) {
+            return Exit.BAD_INPUT;
+        }
+        Jobs jobs = Jobs.of(named);
+        Planned planned = Planner.plan(sheet.assembly(), together(jobs.each()));
         if (planned instanceof Planned.Locked locked) {
             terminal.say("putback: " + sheet.name() + ": " + locked.sentence());
             return Exit.NO_SOUND_ANSWER;
         }
-        Plan plan = ((Planned.Sound) planned).plan();
-        Parsed<Estimate> estimate = Estimating.of(plan, jobs, RustGrade.values()[grade], terms, seed);
-        if (!(estimate instanceof Parsed.Value<Estimate> sound)) {
-            terminal.say("putback: " + sheet.name() + ": " + estimate.refusal());
+        PriceQuestion question = new PriceQuestion(sheet.assembly(), terms, new Beliefs(rust, own), hands, seed, place);
+        return print(((Planned.Sound) planned).plan(), jobs, question, arguments, terminal);
+    }
+
+    private static int print(Plan plan, Jobs jobs, PriceQuestion question, Arguments arguments, Terminal terminal) {
+        Parsed<Estimate> parsed =
+                Estimating.of(plan, jobs.each(), question.beliefs(), question.terms(), question.seed());
+        if (!(parsed instanceof Parsed.Value<Estimate> sound)) {
+            terminal.say("putback: " + question.assembly().sheet().id() + ": " + parsed.refusal());
             return Exit.BAD_INPUT;
         }
-        DrawnTimes standing = standing(plan, RustGrade.values()[grade], terms, hands, seed);
+        Estimate estimate = sound.value().withNotes(jobs.notes());
+        DrawnTimes standing = standing(plan, question);
         terminal.out()
                 .print(
                         arguments.has("--json")
-                                ? PriceJson.of(sound.value(), standing) + "\n"
-                                : PriceText.of(sound.value(), standing, sheet.assembly(), terms, grade, Screen.here()));
+                                ? PriceJson.of(estimate, standing, question) + "\n"
+                                : PriceText.of(estimate, standing, question, Screen.here()));
         return Exit.DONE;
+    }
+
+    /** Null when there is none such, which is printed then. */
+    private static @Nullable PlaceProfile place(Arguments arguments, Terminal terminal) {
+        PlaceRead read = PlaceReader.open(arguments.value(PLACE.name()).orElse(PlaceProfile.NOT_SET.id()));
+        if (read instanceof PlaceRead.Sound sound) {
+            return sound.profile();
+        }
+        for (Fault fault : ((PlaceRead.Faulty) read).faults()) {
+            terminal.say(fault.toString());
+        }
+        return null;
+    }
+
+    /** Null when the file has faults, which are printed then. */
+    private static @Nullable OwnFigures own(Arguments arguments, Terminal terminal) {
+        String file = arguments.value(LEARNT.name()).orElse(null);
+        LearntRead read = file == null ? new LearntRead.Sound(List.of()) : LearntReader.read(file);
+        if (read instanceof LearntRead.Sound sound) {
+            return new OwnFigures(sound.seen());
+        }
+        for (Fault fault : ((LearntRead.Faulty) read).faults()) {
+            terminal.say(fault.toString());
+        }
+        return null;
     }
 
     private static List<Renewing> asked(Arguments arguments) throws UsageFault {
@@ -105,13 +165,17 @@ final class PriceCommand implements Command {
         if (renew && !jobs.isEmpty()) {
             throw Renewing.fault(NAME, "--renew and --job do not go together; give --job for each job");
         }
-        if (jobs.size() > MOST_JOBS) {
+        if (jobs.isEmpty()) {
+            return List.of(Renewing.of(NAME, arguments));
+        }
+        int different = (int) jobs.stream().map(Renewing::names).distinct().count();
+        if (different > Shapley.MOST_JOBS) {
             throw Renewing.fault(
                     NAME,
-                    jobs.size() + " jobs are too many to share fairly; it may be " + MOST_JOBS
+                    different + " jobs are too many to share fairly; it may be " + Shapley.MOST_JOBS
                             + ". Maybe put what belongs together into one --job, with commas");
         }
-        return jobs.isEmpty() ? List.of(Renewing.of(NAME, arguments)) : jobs;
+        return jobs;
     }
 
     private static void refuseWhatIsNotThere(Arguments arguments) throws UsageFault {
@@ -121,9 +185,15 @@ final class PriceCommand implements Command {
     }
 
     /** Null for one pair of hands, whose time is in the estimate. */
-    private static @Nullable DrawnTimes standing(Plan plan, RustGrade grade, Terms terms, long hands, long seed) {
-        Parsed<DrawnTimes> times = Crew.times(plan, grade, terms.ratePerHour(), (int) hands, seed);
-        return hands > 1 && times instanceof Parsed.Value<DrawnTimes> drawn ? drawn.value() : null;
+    private static @Nullable DrawnTimes standing(Plan plan, PriceQuestion asked) {
+        if (asked.hands() == 1) {
+            return null;
+        }
+        BigDecimal rate = asked.terms().ratePerHour();
+        return Crew.times(plan, asked.beliefs(), rate, asked.hands(), asked.seed())
+                        instanceof Parsed.Value<DrawnTimes> drawn
+                ? drawn.value()
+                : null;
     }
 
     /** Fewer than asked for when a name was not understood, which is printed then. */

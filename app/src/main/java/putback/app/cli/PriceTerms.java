@@ -1,23 +1,25 @@
 package putback.app.cli;
 
-import java.math.BigDecimal;
 import java.util.List;
+import putback.app.asking.TermsQuestion;
+import putback.app.asking.Unclear;
 import putback.labour.price.Terms;
+import putback.labour.seized.RustGrades;
+import putback.sheet.Assembly;
 
 /** The options that say on what terms a garage works. */
 final class PriceTerms {
-    /** What an hour costs where nobody says; the text says so. */
-    static final BigDecimal USUAL_RATE = new BigDecimal("60.00");
+    static final Option RUST = Option.values(
+            "--rust", "0..4|NAME=0..4[,...]", "how rusty it is: 3, left=4, left.strut-to-hub=2; 0 if not said");
+    static final Option HANDS = Option.value("--hands", "N", "how many people work on it, 1 to 9");
 
-    static final String RATE = "--rate";
+    private static final String RATE = "--rate";
     private static final String TAX = "--tax";
     private static final String TAX_ON = "--tax-on";
     private static final String MARKUP = "--markup";
     private static final String SUNDRIES = "--sundries";
     private static final String SUBCONTRACTED = "--subcontracted";
     private static final String CEILING = "--ceiling";
-    private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
-    private static final BigDecimal MOST_MARKUP = BigDecimal.valueOf(1000);
 
     static final List<Option> OPTIONS = List.of(
             Option.value(RATE, "60.00", "an hour's work; 60.00 if not said"),
@@ -31,29 +33,27 @@ final class PriceTerms {
     private PriceTerms() {}
 
     static Terms of(Arguments arguments) throws UsageFault {
-        String taxOn = arguments.value(TAX_ON).orElse("sum");
-        if (!taxOn.equals("sum") && !taxOn.equals("line")) {
-            throw Renewing.fault(PriceCommand.NAME, TAX_ON + " is sum or line, not \"" + taxOn + "\"");
+        try {
+            return TermsQuestion.read(Typed.in(arguments));
+        } catch (Unclear unclear) {
+            throw Renewing.fault(PriceCommand.NAME, unclear.said());
         }
-        BigDecimal rate = Numbers.money(PriceCommand.NAME, arguments, RATE, new BigDecimal("0.01"));
-        return new Terms(
-                rate == null ? USUAL_RATE : rate,
-                percent(arguments, TAX, HUNDRED),
-                taxOn.equals("line"),
-                percent(arguments, MARKUP, MOST_MARKUP),
-                money(arguments, SUNDRIES),
-                money(arguments, SUBCONTRACTED),
-                Numbers.money(PriceCommand.NAME, arguments, CEILING, BigDecimal.ZERO));
     }
 
-    private static BigDecimal percent(Arguments arguments, String name, BigDecimal most) throws UsageFault {
-        BigDecimal given =
-                Numbers.between(PriceCommand.NAME, arguments, name, BigDecimal.ZERO, most, "a number of percent");
-        return given == null ? BigDecimal.ZERO : given;
+    static int hands(Arguments arguments) throws UsageFault {
+        try {
+            return TermsQuestion.hands(Typed.in(arguments));
+        } catch (Unclear unclear) {
+            throw Renewing.fault(PriceCommand.NAME, unclear.said());
+        }
     }
 
-    private static BigDecimal money(Arguments arguments, String name) throws UsageFault {
-        BigDecimal given = Numbers.money(PriceCommand.NAME, arguments, name, BigDecimal.ZERO);
-        return given == null ? BigDecimal.ZERO : given;
+    /** Once the sheet is there, since fixings are named. */
+    static RustGrades rust(Arguments arguments, Assembly assembly) throws UsageFault {
+        try {
+            return TermsQuestion.rust(Typed.in(arguments), assembly, arguments.values(RUST.name()));
+        } catch (Unclear unclear) {
+            throw Renewing.fault(PriceCommand.NAME, unclear.said());
+        }
     }
 }

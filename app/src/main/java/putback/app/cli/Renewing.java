@@ -72,6 +72,11 @@ final class Renewing {
         }
     }
 
+    /** As they were typed. */
+    List<String> names() {
+        return names;
+    }
+
     /** What is wanted on this car; null when a name is not understood, which is printed then. */
     @Nullable
     Wanted on(Assembly assembly, String sheet, Terminal terminal) {

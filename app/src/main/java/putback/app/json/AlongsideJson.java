@@ -6,6 +6,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import putback.labour.alongside.LifeLeft;
 import putback.labour.alongside.Neighbour;
+import putback.plan.Bond;
 import putback.plan.Plan;
 import putback.sheet.Life;
 
@@ -35,6 +36,9 @@ public final class AlongsideJson {
             json.key("aloneMinutes").value(one.alone().decimal());
             json.key("savedMinutes").value(one.saved().decimal());
             json.key("price").value(price == null ? null : price.toPlainString());
+            Bond bond = one.bond();
+            json.key("goesWith").value(bond == null ? null : bond.word());
+            json.key("extraTotalMinutes").value(one.extraInAll().decimal());
             json.key("proven").value(one.proven());
             life(json, one, left, rate);
             json.endObject();

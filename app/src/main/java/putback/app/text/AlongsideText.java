@@ -37,17 +37,30 @@ public final class AlongsideText {
         page.words(
                 Ink.STRONG,
                 "While it is apart for: " + Headline.renewed(plan) + ", " + Figures.minutes(plan.objective()) + " min");
-        if (!plan.advice().isEmpty()) {
-            page.gap().heading("USUALLY WITH IT", "");
+        String columns = row("now", "alone", "saved", "price");
+        List<Neighbour> usual =
+                neighbours.stream().filter(one -> one.bond() != null).toList();
+        List<Neighbour> others =
+                neighbours.stream().filter(one -> one.bond() == null).toList();
+        if (!plan.advice().isEmpty() || !usual.isEmpty()) {
+            page.gap().heading("USUALLY WITH IT", usual.isEmpty() ? "" : columns);
+            rows(usual);
             for (String sentence : plan.advice()) {
                 page.words(Ink.PLAIN, "  - ", sentence);
             }
         }
-        if (neighbours.isEmpty()) {
+        if (others.isEmpty()) {
             page.gap().words(Ink.PLAIN, "Nothing else of this sheet shares work with it.");
-            return;
+        } else {
+            page.gap().heading("ALONGSIDE", columns);
+            rows(others);
         }
-        page.gap().heading("ALONGSIDE", row("now", "alone", "saved", "price"));
+        if (!neighbours.isEmpty()) {
+            foot(neighbours);
+        }
+    }
+
+    private void rows(List<Neighbour> neighbours) {
         for (Neighbour one : neighbours) {
             BigDecimal price = one.price();
             page.row(
@@ -62,7 +75,6 @@ public final class AlongsideText {
                             Figures.minutes(one.saved()),
                             price == null ? "-" : price.toPlainString()));
         }
-        foot(neighbours);
     }
 
     private void foot(List<Neighbour> neighbours) {

@@ -7,64 +7,62 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import putback.app.asking.PriceQuestion;
 import putback.app.ladder.Figures;
 import putback.app.text.Page.Ink;
+import putback.labour.price.Amounts;
 import putback.labour.price.Estimate;
+import putback.labour.price.Evidence;
 import putback.labour.price.Figure;
 import putback.labour.price.Job;
 import putback.labour.price.Line;
 import putback.labour.price.Money;
+import putback.labour.price.OwnFigures;
+import putback.labour.price.Risk;
 import putback.labour.price.Spare;
 import putback.labour.price.Terms;
 import putback.labour.share.Shares;
 import putback.labour.time.DrawnTimes;
-import putback.labour.time.Share;
-import putback.sheet.Assembly;
 import putback.sheet.Joint;
 
 /** What a job takes and costs, for the desk. */
 public final class PriceText {
     private static final int COLUMN = 10;
     private static final int MOST_RISKS = 6;
-    private static final double WORTH_NAMING = 0.01;
 
     private final Estimate estimate;
+    private final PriceQuestion asked;
     private final Terms terms;
     private final Page page;
 
     private final Map<String, String> names = new HashMap<>();
 
-    private PriceText(Estimate estimate, Assembly assembly, Terms terms, Page page) {
-        for (Joint joint : assembly.joints()) {
+    private PriceText(Estimate estimate, PriceQuestion asked, Page page) {
+        for (Joint joint : asked.assembly().joints()) {
             names.put(joint.id(), joint.name());
         }
         this.estimate = estimate;
-        this.terms = terms;
+        this.asked = asked;
+        this.terms = asked.terms();
         this.page = page;
     }
 
     /**
      * @param standing how long the car stands with several hands; null for one pair
-     * @param rust grade, 0 to 4
      */
-    public static String of(
-            Estimate estimate, @Nullable DrawnTimes standing, Assembly assembly, Terms terms, int rust, Screen screen) {
-        PriceText text = new PriceText(estimate, assembly, terms, new Page(screen));
-        text.write(rust, standing);
+    public static String of(Estimate estimate, @Nullable DrawnTimes standing, PriceQuestion asked, Screen screen) {
+        PriceText text = new PriceText(estimate, asked, new Page(screen));
+        text.write(standing);
         return text.page.toString();
     }
 
-    private void write(int rust, @Nullable DrawnTimes standing) {
+    private void write(@Nullable DrawnTimes standing) {
         List<String> jobs = new ArrayList<>();
         for (Job job : estimate.jobs()) {
             jobs.add(job.name());
         }
         page.words(Ink.STRONG, "Estimate: " + String.join("; ", jobs));
-        page.words(
-                Ink.PLAIN,
-                "Rust grade " + rust + (rust == 0 ? ", nothing seized" : "") + "; an hour at "
-                        + Money.rounded(terms.ratePerHour()).toPlainString()
-                        + (standing == null ? "; one pair of hands." : "; several pairs of hands."));
+        page.words(Ink.PLAIN, TermsWords.of(asked));
         lines();
         figures();
         ceiling();
@@ -72,7 +70,9 @@ public final class PriceText {
         risk();
         seized();
         shares();
+        learnt();
         sentences(estimate.notes());
+        PlaceText.write(page, asked.place(), estimate);
     }
 
     private void lines() {
@@ -94,7 +94,17 @@ public final class PriceText {
         page.gap().heading("HOW SURE", column("min") + column("total"));
         figure("Likely: as often less as more", estimate.likely());
         figure("4 jobs in 5 take no more than", estimate.fourInFive());
-        figure("Stop and call before: 1 in 20 takes longer", estimate.stopAndCall());
+        boolean early = estimate.stopAndCall().byCeiling();
+        figure(
+                "Stop and call before: " + (early ? "the ceiling is reached" : "1 in 20 takes longer"),
+                estimate.stopAndCall().figure());
+        if (early) {
+            page.words(
+                    Ink.PLAIN,
+                    "  ",
+                    "1 in 20 takes longer than " + Math.round(estimate.time().quantile(0.95))
+                            + " min; the ceiling comes first.");
+        }
         page.words(Ink.PLAIN, "  ", "On average " + decimal(estimate.time().mean()) + " min.");
         if (estimate.chanceBeatsAll() > 0) {
             page.words(
@@ -141,16 +151,13 @@ public final class PriceText {
 
     private void risk() {
         page.gap().heading("WHAT MAKES IT UNSURE", "share");
-        int said = 0;
-        for (Share one : estimate.risk()) {
-            if (said < MOST_RISKS && one.share() >= WORTH_NAMING) {
-                row(
-                        one.id().isEmpty() ? "The whole car: what all its times have in common" : name(one.id()),
-                        Math.round(one.share() * 100) + " %");
-                said++;
-            }
+        List<Risk> lines = estimate.riskLines(MOST_RISKS);
+        for (Risk one : lines) {
+            row(
+                    one.id().isEmpty() ? "The whole car: what all its times have in common" : name(one.id()),
+                    one.percent() + " %");
         }
-        if (said == 0) {
+        if (lines.isEmpty()) {
             row("Nothing: no time scatters", "");
         }
     }
@@ -195,16 +202,55 @@ public final class PriceText {
 
     private void shares() {
         Shares shares = estimate.shares();
-        if (shares == null) {
+        Amounts amounts = estimate.amounts();
+        if (shares == null || amounts == null) {
             return;
         }
         page.gap().heading("FAIR SHARES OF THE WORK, MIN", column("share") + column("alone"));
         for (int i = 0; i < estimate.jobs().size(); i++) {
             row(
-                    estimate.jobs().get(i).name(),
+                    estimate.jobs().get(i).name()
+                            + (shares.exact()
+                                    ? ""
+                                    : ", give or take "
+                                            + Figures.minutes(shares.error().get(i))),
                     column(Figures.minutes(shares.minutes().get(i)))
                             + column(Figures.minutes(shares.alone().get(i))));
         }
+        page.words(
+                Ink.PLAIN,
+                "  ",
+                "Shared is the least work of all together, " + Figures.minutes(shares.total())
+                        + " min: opening, closing, handling and follow-ups. The labour above, "
+                        + estimate.likely().minutes()
+                        + " min, has set-ups and what may be seized in it as well, and is split in the same proportion.");
+        page.gap().heading("WHAT EACH JOB COSTS", column("amount") + column("alone"));
+        for (int i = 0; i < estimate.jobs().size(); i++) {
+            row(
+                    estimate.jobs().get(i).name(),
+                    column(amounts.each().get(i).toPlainString())
+                            + column(amounts.alone().get(i).toPlainString()));
+        }
+        row("Together", column(estimate.invoice().total().toPlainString()) + column(""));
+    }
+
+    private void learnt() {
+        if (!asked.beliefs().own().hasAny()) {
+            return;
+        }
+        page.gap().heading("WHAT YOU HAVE SEEN YOURSELF", column("assumed") + column("used"));
+        for (Evidence one : estimate.evidence()) {
+            int places = one.what().isTime() ? 1 : 2;
+            row(
+                    one.name() + ", " + one.what().word() + ": your own " + one.seen() + " of these",
+                    column(decimal(one.assumed(), places)) + column(decimal(one.used(), places)));
+        }
+        page.words(
+                Ink.PLAIN,
+                "  ",
+                "Minutes, or chances from 0 to 1. What is assumed counts like " + decimal(OwnFigures.TIMES_ASSUMED, 0)
+                        + " times and " + decimal(OwnFigures.CASES_ASSUMED, 0)
+                        + " cases. Everything that is not listed is an assumption.");
     }
 
     private void sentences(List<String> notes) {

@@ -45,13 +45,14 @@ public final class TimeCurve {
      * SVG with a title in words.
      *
      * @param ceilingMinutes labour that the ceiling leaves room for; null without one
+     * @param early whether the ceiling comes before what one job in twenty exceeds
      * @param width of the picture in px: 680 for a screen, 350 for a telephone
      */
-    public static String draw(JobTime time, @Nullable Double ceilingMinutes, int width) {
-        return new TimeCurve(time, ceilingMinutes, width).write(ceilingMinutes);
+    public static String draw(JobTime time, @Nullable Double ceilingMinutes, boolean early, int width) {
+        return new TimeCurve(time, ceilingMinutes, width).write(ceilingMinutes, early);
     }
 
-    private String write(@Nullable Double ceiling) {
+    private String write(@Nullable Double ceiling, boolean early) {
         long likely = Math.round(time.quantile(0.5));
         long most = Math.round(time.quantile(0.8));
         long stop = Math.round(time.quantile(0.95));
@@ -67,9 +68,10 @@ public final class TimeCurve {
         List<Mark> marks = new ArrayList<>();
         marks.add(new Mark("likely", time.quantile(0.5), "likely " + likely));
         marks.add(new Mark("most", time.quantile(0.8), "4 jobs in 5: " + most));
-        marks.add(new Mark("stop", time.quantile(0.95), "stop and call: " + stop));
+        marks.add(new Mark("stop", time.quantile(0.95), (early ? "1 in 20 over: " : "stop and call: ") + stop));
         if (ceiling != null && ceiling >= from && ceiling < to) {
-            marks.add(new Mark("ceiling", ceiling, "ceiling: " + Math.round(ceiling)));
+            marks.add(new Mark(
+                    "ceiling", ceiling, (early ? "ceiling, stop and call: " : "ceiling: ") + Math.round(ceiling)));
         }
         marks.sort(Comparator.comparingDouble(Mark::minutes));
         double row = FIRST_ROW;

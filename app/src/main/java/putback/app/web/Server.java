@@ -179,6 +179,9 @@ public final class Server implements AutoCloseable {
             refuse(context, refused);
         } else {
             PriceView view = PriceView.of(question, ((Answer.Planned) answer).plan(), typed(context), remembered);
+            if (view.answer() == null && !isPart(context)) {
+                context.status(422);
+            }
             page(context, isPart(context) ? pages.pricePart(view) : pages.price(view));
         }
     }

@@ -145,6 +145,7 @@
       }
     }
     const active = document.activeElement;
+    const open = place.querySelector("details.grades")?.open;
     const show = async (query) => {
       const answer = await fetch("/price-part?" + query, { signal: mine.signal });
       const text = await answer.text();
@@ -161,6 +162,12 @@
         } else {
           input.removeAttribute("aria-invalid");
         }
+      }
+      if (open) {
+        place.querySelector("details.grades")?.setAttribute("open", "");
+      }
+      if (active?.name?.startsWith("rust.")) {
+        place.querySelector('select[name="' + CSS.escape(active.name) + '"]')?.focus({ preventScroll: true });
       }
       if (active && active.name === "renew") {
         const again = place.querySelector('input[name=renew][value="' + CSS.escape(active.value) + '"]');

@@ -7,12 +7,14 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import putback.labour.price.Beliefs;
 import putback.labour.price.Crew;
 import putback.labour.price.Estimate;
 import putback.labour.price.Estimating;
 import putback.labour.price.Job;
 import putback.labour.price.Terms;
 import putback.labour.seized.RustGrade;
+import putback.labour.seized.RustGrades;
 import putback.labour.time.DrawnTimes;
 import putback.plan.Plan;
 import putback.plan.Planned;
@@ -37,12 +39,16 @@ class CrewTest {
     }
 
     private static DrawnTimes drawn(Plan plan, int hands, long seed) {
-        return ((Parsed.Value<DrawnTimes>) Crew.times(plan, RustGrade.SCALED, RATE, hands, seed)).value();
+        return ((Parsed.Value<DrawnTimes>)
+                        Crew.times(plan, Beliefs.of(RustGrades.all(RustGrade.SCALED)), RATE, hands, seed))
+                .value();
     }
 
     private static Estimate estimate(Plan plan) {
         List<Job> jobs = List.of(new Job("pads", plan.wanted()));
-        return ((Parsed.Value<Estimate>) Estimating.of(plan, jobs, RustGrade.SCALED, Terms.of(RATE), 1)).value();
+        return ((Parsed.Value<Estimate>)
+                        Estimating.of(plan, jobs, Beliefs.of(RustGrades.all(RustGrade.SCALED)), Terms.of(RATE), 1))
+                .value();
     }
 
     /** Everything is on one side or waits for all, so a second person only looks on. */

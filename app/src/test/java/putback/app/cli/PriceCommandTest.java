@@ -81,7 +81,8 @@ class PriceCommandTest {
         Map<String, Object> answer = json("price", "demo-van", "--renew", "damper", "--rust", "2", "--json");
         double before = 1;
         double sum = 0;
-        for (Map<String, Object> one : list(answer, "risk")) {
+        List<Map<String, Object>> joints = list(answer, "risk");
+        for (Map<String, Object> one : joints.subList(0, joints.size() - 1)) {
             double share = ((BigDecimal) one.get("share")).doubleValue();
             assertThat(share).isLessThanOrEqualTo(before);
             before = share;
@@ -201,10 +202,20 @@ class PriceCommandTest {
                 "--renew disc --tax 101|--tax is a number of percent, 0 to 100",
                 "--renew disc --ceiling -1|--ceiling is an amount of money",
                 "--renew disc --ceiling x|is not a plain number",
-                "--renew disc --rust 5|--rust is a whole number from 0 to 4, not \"5\"",
-                "--renew disc --rust 1.5|--rust is a whole number from 0 to 4",
-                "--renew disc --hands 0|--hands is a whole number from 1 to 9",
-                "--renew disc --hands 10|--hands is a whole number from 1 to 9",
+                "--renew disc --rust 5|--rust: rust 5 is not a grade; it is 0 (clean) to 4",
+                "--renew disc --rust 1.5|is not a grade; it is a whole number from 0 (clean) to 4",
+                "--renew disc --rust left=|is not a grade",
+                "--renew disc --rust nose=2|no side or fixing is called nose",
+                "--renew disc --rust 2,3|a grade for the whole car is given twice",
+                "--renew disc --rust left=2,left=2|the grade of left is given twice",
+                "--renew disc --hands 0|--hands is a whole number of people, 1 to 9",
+                "--renew disc --hands 10|--hands is a whole number of people, 1 to 9",
+                "--renew disc --hands 1.5|--hands is a whole number of people, 1 to 9",
+                "--renew disc --rate 60.005|which has more than 2 decimals",
+                "--renew disc --ceiling 1.001|which has more than 2 decimals",
+                "--renew disc --sundries 0.001|which has more than 2 decimals",
+                "--renew disc --subcontracted 0.001|which has more than 2 decimals",
+                "--renew disc --tax-on both|--tax-on is sum or line, not \"both\"",
                 "--renew disc --pdf x.pdf|--pdf is not there yet",
                 "--renew disc --seed x|--seed is a whole number",
                 "--renew disc --job pads|--renew and --job do not go together",
@@ -222,14 +233,304 @@ class PriceCommandTest {
     }
 
     @Test
-    void tenThousandJobs_areTooMany() {
+    void tenThousandDifferentJobs_areTooMany_andRefusedAtOnce() {
         List<String> words = new ArrayList<>(List.of("price", "front-brake"));
         for (int i = 0; i < 10_000; i++) {
-            words.addAll(List.of("--job", "disc"));
+            words.addAll(List.of("--job", "disc" + i));
         }
         Said said = Said.by(words.toArray(new String[0]));
         assertThat(said.exit()).isEqualTo(Exit.BAD_INPUT);
-        assertThat(said.err()).contains("10000 jobs are too many to share fairly; it may be 12");
+        assertThat(said.err()).contains("10000 jobs are too many to share fairly; it may be 60");
+    }
+
+    @Test
+    void theSameJobTenThousandTimes_countsOnce_andThatIsSaid() {
+        List<String> words = new ArrayList<>(List.of("price", "front-brake", "--json"));
+        for (int i = 0; i < 10_000; i++) {
+            words.addAll(List.of("--job", i % 2 == 0 ? "disc" : "right.disc,left.disc"));
+        }
+        Map<String, Object> answer = json(words.toArray(new String[0]));
+        assertThat(answer.get("total"))
+                .isEqualTo(json("price", "front-brake", "--renew", "disc", "--json")
+                        .get("total"));
+        assertThat(String.valueOf(answer.get("notes"))).contains("named as 10000 jobs", "counts once");
+    }
+
+    @Test
+    void moreThanTwelveJobs_areDrawn_eachWithItsError_andStillAddUp() {
+        List<String> words = new ArrayList<>(List.of("price", "front-brake", "--json"));
+        for (String part : new String[] {"disc", "pads", "caliper", "caliper-bracket", "hose", "wear-wire", "wheel"}) {
+            words.addAll(List.of("--job", "left." + part, "--job", "right." + part));
+        }
+        Map<String, Object> answer = json(words.toArray(new String[0]));
+        BigDecimal minutes = BigDecimal.ZERO;
+        BigDecimal amounts = BigDecimal.ZERO;
+        boolean unsure = false;
+        for (Map<String, Object> share : list(answer, "shares")) {
+            minutes = minutes.add((BigDecimal) share.get("minutes"));
+            amounts = amounts.add(new BigDecimal(String.valueOf(share.get("amount"))));
+            unsure |= ((BigDecimal) share.get("errorMinutes")).signum() > 0;
+        }
+        assertThat(list(answer, "shares")).hasSize(14);
+        assertThat(unsure).isTrue();
+        assertThat(answer.get("sharesExact")).isEqualTo(false);
+        assertThat(amounts).isEqualTo(money(answer, "total"));
+        List<String> all = new ArrayList<>();
+        for (Map<String, Object> share : list(answer, "shares")) {
+            all.addAll((List<String>) share.get("job"));
+        }
+        Map<String, Object> plan = json("plan", "front-brake", "--renew", String.join(",", all), "--json");
+        assertThat(minutes).isEqualByComparingTo((BigDecimal) ((Map<String, Object>) plan.get("minutes")).get("work"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "sum,demo-van,damper,spring,pads",
+        "line,demo-van,left.damper,right.disc,spring",
+        "sum,front-strut,complete-strut,link,arm"
+    })
+    void amountsOfTheJobs_addUpToTheTotal_andEachAloneIsWhatItsOwnPriceSays(
+            String taxOn, String sheet, String first, String second, String third) {
+        String[] terms = {
+            "--rust", "2", "--tax", "19.6", "--tax-on", taxOn, "--markup", "12.5", "--sundries", "7.77", "--json"
+        };
+        List<String> words = new ArrayList<>(List.of("price", sheet, "--job", first, "--job", second, "--job", third));
+        words.addAll(List.of(terms));
+        Map<String, Object> answer = json(words.toArray(new String[0]));
+        BigDecimal sum = BigDecimal.ZERO;
+        String[] jobs = {first, second, third};
+        for (int i = 0; i < jobs.length; i++) {
+            Map<String, Object> share = list(answer, "shares").get(i);
+            BigDecimal amount = new BigDecimal(String.valueOf(share.get("amount")));
+            BigDecimal alone = new BigDecimal(String.valueOf(share.get("amountAlone")));
+            sum = sum.add(amount);
+            List<String> one = new ArrayList<>(List.of("price", sheet, "--renew", jobs[i]));
+            one.addAll(List.of(terms));
+            assertThat(alone).isEqualTo(money(json(one.toArray(new String[0])), "total"));
+            assertThat(String.valueOf(answer.get("notes")).contains("The amount of "))
+                    .as("told exactly where it is so")
+                    .isEqualTo(amount.compareTo(alone) > 0);
+        }
+        assertThat(sum).isEqualTo(money(answer, "total"));
+    }
+
+    @Test
+    void stopAndCall_isNeverAboveTheCeiling_andSaysWhichOfTheTwoItIs() {
+        for (String ceiling : new String[] {"0", "60", "100.01", "111.37", "123", "150", "1000"}) {
+            Map<String, Object> answer = json(
+                    "price",
+                    "front-brake",
+                    "--renew",
+                    "disc",
+                    "--rust",
+                    "2",
+                    "--tax",
+                    "19.6",
+                    "--rate",
+                    "61.30",
+                    "--ceiling",
+                    ceiling,
+                    "--json");
+            Map<String, Object> figures = (Map<String, Object>) answer.get("figures");
+            Map<String, Object> stop = (Map<String, Object>) figures.get("stopAndCall");
+            BigDecimal total = new BigDecimal(String.valueOf(stop.get("total")));
+            assertThat(total).as(ceiling).isLessThanOrEqualTo(new BigDecimal(ceiling));
+            assertThat(total.scale()).as(ceiling).isEqualTo(2);
+            assertThat(figures.get("stopAndCallBy")).as(ceiling).isEqualTo(ceiling.equals("1000") ? "time" : "ceiling");
+        }
+        Said said = Said.by("price", "front-brake", "--renew", "disc", "--rust", "2", "--ceiling", "123");
+        assertThat(said.out()).contains("Stop and call before: the ceiling is reached", "the ceiling comes first");
+        assertThat(Said.by("price", "front-brake", "--renew", "disc", "--ceiling", "1000")
+                        .out())
+                .contains("Stop and call before: 1 in 20 takes longer");
+    }
+
+    @Test
+    void terms_areRepeatedAsTheyWereUsed_withTheSheetAndWhatHasNoPrice() {
+        Map<String, Object> answer = json(
+                "price",
+                "front-strut",
+                "--renew",
+                "strut",
+                "--rate",
+                "61.3",
+                "--tax",
+                "7.75",
+                "--rust",
+                "1,left=4,strut-to-hub=2",
+                "--ceiling",
+                "900",
+                "--markup",
+                "3",
+                "--json");
+        assertThat(answer.get("sheet")).isEqualTo("front-strut");
+        Map<String, Object> terms = (Map<String, Object>) answer.get("terms");
+        assertThat(terms)
+                .containsEntry("ratePerHour", "61.3")
+                .containsEntry("taxPercent", "7.75")
+                .containsEntry("taxOn", "sum")
+                .containsEntry("markupPercent", "3")
+                .containsEntry("sundries", "0")
+                .containsEntry("ceiling", "900")
+                .containsEntry("rust", BigDecimal.ONE);
+        assertThat((Map<String, Object>) terms.get("rustOf"))
+                .containsEntry("left", new BigDecimal("4"))
+                .containsEntry("left.strut-to-hub", new BigDecimal("2"))
+                .containsEntry("right.strut-to-hub", new BigDecimal("2"))
+                .hasSize(3);
+        assertThat(list(answer, "unpriced")).isNotEmpty();
+        for (Map<String, Object> one : list(answer, "unpriced")) {
+            assertThat(String.valueOf(answer.get("notes"))).contains(String.valueOf(one.get("name")));
+        }
+    }
+
+    @Test
+    void riskList_endsWithALineForTheRest_andMakesExactlyOne() {
+        for (String rust : new String[] {"0", "2", "4"}) {
+            Map<String, Object> answer = json("price", "demo-van", "--renew", "damper", "--rust", rust, "--json");
+            BigDecimal sum = BigDecimal.ZERO;
+            for (Map<String, Object> one : list(answer, "risk")) {
+                sum = sum.add((BigDecimal) one.get("share"));
+            }
+            assertThat(sum).isEqualByComparingTo("1");
+            List<Map<String, Object>> risk = list(answer, "risk");
+            assertThat(risk.get(risk.size() - 1).get("joint")).isNull();
+            String text = Said.by("price", "demo-van", "--renew", "damper", "--rust", rust)
+                    .out();
+            String part = text.substring(text.indexOf("WHAT MAKES IT UNSURE"));
+            part = part.substring(0, part.indexOf("\n\n"));
+            int percent = part.lines()
+                    .filter(line -> line.endsWith(" %"))
+                    .mapToInt(line -> Integer.parseInt(line.replaceAll(".*\\D(\\d+) %$", "$1")))
+                    .sum();
+            assertThat(percent).isEqualTo(100);
+        }
+    }
+
+    @Test
+    void gradesByFixing_changeOnlyThatFixing() {
+        String[] words = {"price", "front-strut", "--renew", "complete-strut", "--json", "--rust"};
+        double all = mean(words, "3");
+        assertThat(mean(words, "3,left=3,strut-to-hub=3")).isEqualTo(all);
+        assertThat(mean(words, "0,left=3,right=3")).isLessThanOrEqualTo(all);
+        double without = mean(words, "3,left.strut-to-hub=0");
+        assertThat(without).isLessThan(all);
+        assertThat(mean(words, "3,right.strut-to-hub=0")).isEqualTo(without);
+        Map<String, Object> answer =
+                json("price", "front-strut", "--renew", "complete-strut", "--json", "--rust", "left.strut-to-hub=3");
+        Map<String, Object> soak = (Map<String, Object>) answer.get("soak");
+        assertThat((List<Object>) soak.get("joints")).containsExactly("left.strut-to-hub");
+    }
+
+    @Test
+    void place_saysWhatIsStillMissing_andFromWhereANewApprovalIsNeeded() {
+        Said said = Said.by("price", "front-brake", "--renew", "disc", "--place", "ontario");
+        assertThat(said.out())
+                .contains("STILL MISSING FOR AN ESTIMATE IN ONTARIO", "- the VIN", "- the mileage")
+                .contains("Not legal advice", "O.Reg. 17/05", "at least 90 days")
+                .doesNotContain("- what an hour costs");
+        Map<String, Object> answer =
+                json("price", "front-brake", "--renew", "disc", "--place", "michigan", "--tax", "20", "--json");
+        Map<String, Object> place = (Map<String, Object>) answer.get("place");
+        assertThat((List<Object>) place.get("missing")).containsExactly("part condition", "mechanic");
+        BigDecimal share =
+                money(answer, "total").multiply(new BigDecimal("0.1")).min(BigDecimal.TEN);
+        assertThat(money(place, "approvedUpTo"))
+                .isEqualByComparingTo(money(answer, "total").add(share).setScale(2, java.math.RoundingMode.HALF_UP));
+        assertThat(place.get("warranty")).isNull();
+    }
+
+    @Test
+    void placeThatIsNotSet_leavesEveryFieldBlank() {
+        Map<String, Object> answer = json("price", "front-brake", "--renew", "disc", "--json");
+        Map<String, Object> place = (Map<String, Object>) answer.get("place");
+        assertThat(place.get("id")).isEqualTo("not-set");
+        for (String key : new String[] {
+            "name",
+            "currency",
+            "before",
+            "writtenConsent",
+            "overPercent",
+            "overAmount",
+            "approvedUpTo",
+            "beyond",
+            "oldParts",
+            "warranty",
+            "source"
+        }) {
+            assertThat(place).containsKey(key);
+            assertThat(place.get(key)).as(key).isNull();
+        }
+        assertThat((List<Object>) place.get("missing")).isEmpty();
+        assertThat(Said.by("price", "front-brake", "--renew", "disc").out()).doesNotContain("STILL MISSING");
+    }
+
+    @Test
+    void placeOfOnesOwn_isAFile_andItsFaultsAreTold() throws IOException {
+        Path file = folder.resolve("our-town.yaml");
+        Files.writeString(file, "place: our-town\nname: Our town\nsource: the guild's leaflet\ncarries: [odometr]\n");
+        Said wrong = Said.by("price", "front-brake", "--renew", "disc", "--place", file.toString());
+        assertThat(wrong.exit()).isEqualTo(Exit.BAD_INPUT);
+        assertThat(wrong.err()).contains("our-town.yaml:4", "odometer");
+        Files.writeString(file, "place: our-town\nname: Our town\nsource: the guild's leaflet\ncarries: [odometer]\n");
+        assertThat(Said.by("price", "front-brake", "--renew", "disc", "--place", file.toString())
+                        .out())
+                .contains("IN OUR TOWN", "- the mileage");
+        assertThat(Said.by("price", "front-brake", "--renew", "disc", "--place", "atlantis")
+                        .err())
+                .contains("no such file", "or the id of a place");
+    }
+
+    /** Two bolts that are seized with 0.3 each, assumed; 9 of 10 seen makes (3 + 9) / 20 = 0.6. Opening 1 min, seen as 4. */
+    @Test
+    void ownFigures_moveTheEstimate_andTheirWeightIsShown() throws IOException {
+        String car =
+                sheet("resorts: {saw: {minutes: 20, chance: 1}}\njoints: {bolt: {joins: [bracket, body], kind: bolt, "
+                        + "count: 2, exposure: 0.5, minutes: {open: 1, close: 2, spread: 0}, resorts: [saw]}}\n");
+        Path seen = folder.resolve("seen.jsonl");
+        Files.writeString(
+                seen,
+                "{\"joint\":\"bolt\",\"rust\":4,\"of\":10,\"seized\":9}\n"
+                        + "{\"joint\":\"bolt\",\"rust\":1,\"of\":50,\"seized\":0}\n"
+                        + "{\"joint\":\"bolt\",\"do\":\"open\",\"minutes\":5,\"interruptedMinutes\":1}\n".repeat(4));
+        String[] words = {"price", car, "--renew", "bracket", "--rust", "4", "--learnt", seen.toString(), "--json"};
+        Map<String, Object> answer = json(words);
+        List<Map<String, Object>> learnt = list(answer, "learnt");
+        assertThat(learnt).hasSize(2);
+        assertThat(learnt.get(0))
+                .containsEntry("of", "bolt")
+                .containsEntry("what", "opening")
+                .containsEntry("assumed", new BigDecimal("1.00"))
+                .containsEntry("used", new BigDecimal("2.00"))
+                .containsEntry("own", new BigDecimal("4"));
+        assertThat(learnt.get(1))
+                .containsEntry("what", "seized")
+                .containsEntry("assumed", new BigDecimal("0.3000"))
+                .containsEntry("used", new BigDecimal("0.6000"))
+                .containsEntry("own", BigDecimal.TEN);
+        double without = time(json("price", car, "--renew", "bracket", "--rust", "4", "--json"), "meanMinutes");
+        assertThat(without).isEqualTo(3.3 + 2 * 0.3 * 20);
+        assertThat(time(answer, "meanMinutes")).isGreaterThan(without + 2 * 0.3 * 20);
+        Said said = Said.by("price", car, "--renew", "bracket", "--rust", "4", "--learnt", seen.toString());
+        assertThat(said.out())
+                .contains("WHAT YOU HAVE SEEN YOURSELF", "your own 4 of these", "your own 10 of these")
+                .contains("Everything that is not listed is an assumption");
+        assertThat(said.out().lines()).allMatch(line -> line.length() <= 80);
+    }
+
+    @Test
+    void fileOfOwnFigures_withFaults_isTold() throws IOException {
+        Path seen = folder.resolve("seen.jsonl");
+        Files.writeString(seen, "{\"joint\":\"bolt\"}\n");
+        Said said = Said.by("price", "front-brake", "--renew", "disc", "--learnt", seen.toString());
+        assertThat(said.exit()).isEqualTo(Exit.BAD_INPUT);
+        assertThat(said.err()).contains("seen.jsonl:1", "has do and minutes, or rust, of and seized");
+    }
+
+    private static double mean(String[] words, String rust) {
+        List<String> all = new ArrayList<>(List.of(words));
+        all.add(rust);
+        return time(json(all.toArray(new String[0])), "meanMinutes");
     }
 
     private String sheet(String more) throws IOException {

@@ -12,6 +12,7 @@ import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import putback.labour.price.Beliefs;
 import putback.labour.price.Estimate;
 import putback.labour.price.Estimating;
 import putback.labour.price.Job;
@@ -19,6 +20,7 @@ import putback.labour.price.Terms;
 import putback.labour.seized.Refusal;
 import putback.labour.seized.Row;
 import putback.labour.seized.RustGrade;
+import putback.labour.seized.RustGrades;
 import putback.labour.seized.Seized;
 import putback.labour.seized.Surroundings;
 import putback.labour.seized.UsualResorts;
@@ -56,8 +58,12 @@ class PriceTimeRandomTest {
                 plain.sundries(),
                 plain.subcontracted(),
                 BigDecimal.valueOf(middle).add(parts(plan)));
-        Parsed<Estimate> parsed =
-                Estimating.of(plan, List.of(new Job("all", plan.wanted())), RustGrade.values()[grade], terms, 1);
+        Parsed<Estimate> parsed = Estimating.of(
+                plan,
+                List.of(new Job("all", plan.wanted())),
+                Beliefs.of(RustGrades.all(RustGrade.values()[grade])),
+                terms,
+                1);
         Estimate estimate = ((Parsed.Value<Estimate>) parsed).value();
         String seed = "seed " + SEED;
         assertThat(estimate.time().mean())

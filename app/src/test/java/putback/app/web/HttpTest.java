@@ -74,6 +74,14 @@ class HttpTest {
                 "plan.svg?sheet=demo-van&renew=sprng|400|maybe spring",
                 "plan.json?sheet=demo-van&renew=sprng|400|maybe spring",
                 "plan-part?sheet=demo-van&renew=sprng|400|maybe spring",
+                "price?sheet=demo-van&renew=spring&rate=0|422|rate is an amount of money such as 60.00, 0.01 to",
+                "price?sheet=demo-van&renew=spring&ceiling=1.001|422|more than 2 decimals",
+                "price?sheet=demo-van&renew=spring&markup=1001|422|markup is a number of percent, 0 to 1000",
+                "price?sheet=demo-van&renew=spring&hands=10|422|hands is a whole number of people, 1 to 9",
+                "price?sheet=demo-van&renew=spring&rust=5|422|is not a grade",
+                "price?sheet=demo-van&renew=spring&rust.left.wheel-nuts=x|422|is not a grade",
+                "price?sheet=demo-van&renew=spring&tax-on=%3Cscript%3E|422|&lt;script&gt;",
+                "price-part?sheet=demo-van&renew=spring&rate=0|200|rate is an amount of money",
             })
     void whatIsNotThere_isSaidPlainly(String page, int status, String said) throws Exception {
         HttpResponse<String> answer = get(page);

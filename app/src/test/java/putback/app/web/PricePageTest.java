@@ -52,6 +52,32 @@ class PricePageTest {
     }
 
     @Test
+    void gradeOfOneFixing_changesThePrice_andTheTableStaysOpen() {
+        try (BrowserContext context = SCREENS.context(1280, ColorScheme.LIGHT)) {
+            Page page = context.newPage();
+            page.navigate(SCREENS.address() + JOB);
+            String before = page.textContent("table.sure");
+            page.click("details.grades summary");
+            page.selectOption("select[name='rust.left.damper-lower']", "4");
+            page.waitForSelector(".terms:has-text('left.damper-lower 4')");
+            assertThat(page.textContent("table.sure")).isNotEqualTo(before);
+            page.waitForURL("**rust.left.damper-lower=4**");
+            assertThat(page.isVisible("select[name='rust.left.damper-lower']")).isTrue();
+        }
+    }
+
+    @Test
+    void severalHands_workOfOthers_andTaxLineByLine_areOnThePageToo() {
+        try (BrowserContext context = SCREENS.context(1280, ColorScheme.LIGHT)) {
+            Page page = context.newPage();
+            page.navigate(SCREENS.address() + JOB + "&hands=2&subcontracted=40.00&tax-on=line");
+            assertThat(page.textContent(".priced"))
+                    .contains("With several hands the car stands", "Subcontracted work", "40.00")
+                    .contains("rounded line by line", "2 pairs of hands");
+        }
+    }
+
+    @Test
     void withoutScript_theButtonReckons() {
         try (BrowserContext context = SCREENS.withoutScript()) {
             Page page = context.newPage();

@@ -3,8 +3,10 @@ package putback.labour.alongside;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import java.util.function.Function;
+import putback.plan.Advice;
+import putback.plan.Bond;
 import putback.plan.Plan;
 import putback.plan.PlanCost;
 import putback.plan.Planner;
@@ -23,17 +25,20 @@ public final class Alongside {
     private final Function<Wanted, Parsed<PlanCost>> costs;
     private final Assembly assembly;
     private final Renewal renewal;
+    private final Map<String, Bond> bonds;
 
     private Alongside(Plan plan, Function<Wanted, Parsed<PlanCost>> costs) {
         this.plan = plan;
         this.costs = costs;
         this.assembly = plan.assembly();
         this.renewal = Renewal.of(assembly, plan.wanted(), plan.selection());
+        this.bonds = Advice.bonds(assembly, plan.wanted(), plan.selection());
     }
 
     /**
-     * Every part and unit of which nothing is renewed yet and that shares work with the plan; what saves most first, of
-     * equal ones by id. What cannot be renewed at all is left out.
+     * Every part and unit of which nothing is renewed yet and that shares work with the plan, and whatever usually goes
+     * with what is renewed, shared work or not; what saves most first, of equal ones by id. What cannot be renewed at all
+     * is left out.
      */
     public static List<Neighbour> of(Plan plan) {
         return of(plan, wanted -> Planner.cost(plan.assembly(), wanted));
@@ -48,21 +53,30 @@ public final class Alongside {
         return new Alongside(plan, costs).neighbours();
     }
 
+    /** All plans are worked out side by side: one large part alone takes as long as all small ones. */
     private List<Neighbour> neighbours() {
-        return candidates().parallelStream()
-                .flatMap(target -> neighbour(target).stream())
-                .sorted(Comparator.comparing(Neighbour::saved).reversed().thenComparing(one -> one.target()
-                        .id()))
-                .toList();
-    }
-
-    private Optional<Neighbour> neighbour(Target target) {
-        if (costs.apply(new Wanted(List.of(target))) instanceof Parsed.Value<PlanCost> alone
-                && costs.apply(new Wanted(withPlan(target))) instanceof Parsed.Value<PlanCost> both) {
-            Neighbour one = neighbour(target, alone.value(), both.value());
-            return one.saved().compareTo(Minutes.ZERO) > 0 ? Optional.of(one) : Optional.empty();
+        List<Target> candidates = candidates();
+        List<Wanted> wanted = new ArrayList<>();
+        for (Target target : candidates) {
+            wanted.add(new Wanted(List.of(target)));
         }
-        return Optional.empty();
+        for (Target target : candidates) {
+            wanted.add(new Wanted(withPlan(target)));
+        }
+        List<Parsed<PlanCost>> answers = wanted.parallelStream().map(costs).toList();
+        List<Neighbour> neighbours = new ArrayList<>();
+        for (int i = 0; i < candidates.size(); i++) {
+            if (answers.get(i) instanceof Parsed.Value<PlanCost> alone
+                    && answers.get(candidates.size() + i) instanceof Parsed.Value<PlanCost> both) {
+                Neighbour one = neighbour(candidates.get(i), alone.value(), both.value());
+                if (one.bond() != null || one.saved().compareTo(Minutes.ZERO) > 0) {
+                    neighbours.add(one);
+                }
+            }
+        }
+        neighbours.sort(Comparator.comparing(Neighbour::saved).reversed().thenComparing(one -> one.target()
+                .id()));
+        return List.copyOf(neighbours);
     }
 
     private Neighbour neighbour(Target target, PlanCost alone, PlanCost both) {
@@ -70,6 +84,8 @@ public final class Alongside {
                 target,
                 both.objective().minus(plan.objective()),
                 alone.objective(),
+                both.total().minus(plan.total()),
+                bonds.get(target.id()),
                 plan.proof().proven() && alone.proven() && both.proven());
     }
 
@@ -91,7 +107,7 @@ public final class Alongside {
             for (int part : unit.parts()) {
                 touched |= renewal.renews(part);
             }
-            if (!touched) {
+            if (!touched || bonds.containsKey(unit.id())) {
                 candidates.add(new Target.OfUnit(unit));
             }
         }

@@ -2,6 +2,7 @@ package putback.labour.alongside;
 
 import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
+import putback.plan.Bond;
 import putback.plan.selection.Target;
 import putback.quantity.Minutes;
 import putback.sheet.Life;
@@ -11,9 +12,17 @@ import putback.sheet.Life;
  *
  * @param extra what it adds when it is done now; below 0 where the whole gets shorter
  * @param alone what it takes later by itself
+ * @param extraInAll the same with all set-ups, apart and together, and not only those on the way apart
+ * @param bond why it usually goes with what is renewed; null where nothing says so
  * @param proven whether all plans behind the two figures are proven to be the least
  */
-public record Neighbour(Target target, Minutes extra, Minutes alone, boolean proven) {
+public record Neighbour(
+        Target target,
+        Minutes extra,
+        Minutes alone,
+        Minutes extraInAll,
+        @Nullable Bond bond,
+        boolean proven) {
     /** What doing it now saves over doing it alone later. */
     public Minutes saved() {
         return alone.minus(extra);

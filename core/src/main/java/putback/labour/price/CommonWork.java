@@ -1,10 +1,12 @@
 package putback.labour.price;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentSkipListSet;
 import putback.labour.share.Shapley;
 import putback.labour.share.Shares;
 import putback.plan.selection.Selected;
@@ -19,19 +21,20 @@ import putback.sheet.Assembly;
 final class CommonWork {
     private final Assembly assembly;
     private final List<Job> jobs;
-    private final Map<List<String>, Minutes> known = new HashMap<>();
-    private String locked = "";
+    private final Map<List<String>, Minutes> known = new ConcurrentHashMap<>();
+    private final ConcurrentSkipListSet<String> locked = new ConcurrentSkipListSet<>(
+            Comparator.comparingInt(String::length).thenComparing(Comparator.naturalOrder()));
 
     private CommonWork(Assembly assembly, List<Job> jobs) {
         this.assembly = assembly;
         this.jobs = jobs;
     }
 
-    /** Exact shares; or which jobs cannot be done. */
+    /** The shares, each with its error where they are drawn; or which jobs cannot be done. */
     static Parsed<Shares> shares(Assembly assembly, List<Job> jobs, long seed) {
         CommonWork work = new CommonWork(assembly, jobs);
         Parsed<Shares> shares = Shapley.of(jobs.size(), work::of, seed);
-        return work.locked.isEmpty() ? shares : new Parsed.Refused<>(work.locked);
+        return work.locked.isEmpty() ? shares : new Parsed.Refused<>(work.locked.first());
     }
 
     private Minutes of(long group) {
@@ -53,7 +56,7 @@ final class CommonWork {
         if (Selector.least(assembly, wanted) instanceof Selected.Sound sound) {
             return sound.selection().work();
         }
-        locked = "there is no sound order for " + String.join(" and ", names);
+        locked.add("there is no sound order for " + String.join(" and ", names));
         return Minutes.ZERO;
     }
 }

@@ -6,10 +6,10 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import putback.labour.seized.RustGrade;
 import putback.labour.time.Dice;
 import putback.labour.time.DrawnTimes;
 import putback.labour.time.Lognormal;
+import putback.labour.time.Seizure;
 import putback.labour.time.StepTime;
 import putback.plan.Plan;
 import putback.plan.steps.Act;
@@ -43,20 +43,20 @@ public final class Crew {
      * @param hands how many people, 2 or more
      * @param seed for the draws
      */
-    public static Parsed<DrawnTimes> times(Plan plan, RustGrade grade, BigDecimal ratePerHour, int hands, long seed) {
+    public static Parsed<DrawnTimes> times(Plan plan, Beliefs beliefs, BigDecimal ratePerHour, int hands, long seed) {
         if (hands < 2) {
             return new Parsed.Refused<>(hands + " pairs of hands are not several; one is added up exactly");
         }
-        Parsed<List<Stuck>> stuck = StuckJoints.of(plan, grade, ratePerHour);
+        Parsed<List<Stuck>> stuck = StuckJoints.of(plan, beliefs, ratePerHour);
         if (!(stuck instanceof Parsed.Value<List<Stuck>> seized)) {
             return new Parsed.Refused<>(stuck.refusal());
         }
         Crew crew = new Crew();
-        crew.work(plan, seized.value());
+        crew.work(plan, beliefs.own(), seized.value());
         return new Parsed.Value<>(crew.draw(plan.assembly().sheet().times().common(), seed));
     }
 
-    private void work(Plan plan, List<Stuck> stuck) {
+    private void work(Plan plan, OwnFigures own, List<Stuck> stuck) {
         Map<String, Double> sums = new HashMap<>();
         for (Step step : plan.steps()) {
             sums.merge(key(step), minutes(step), Double::sum);
@@ -72,11 +72,11 @@ public final class Crew {
             int place = place(step);
             double sum = sums.getOrDefault(key(step), 0.0);
             if (minutes(step) > 0) {
-                add(index(key(step), sum, spread(step, usual)), minutes(step) / sum, side, place);
+                add(index(key(step), time(step, sum, usual, own)), minutes(step) / sum, side, place);
             }
             if (!step.setup().isZero()) {
                 double setup = step.setup().decimal().doubleValue();
-                add(index("setup " + step.number(), setup, usual), 1, side, place);
+                add(index("setup " + step.number(), new Lognormal(setup, usual)), 1, side, place);
             }
             Joint joint = step.joint();
             if (joint != null && step.act() == Act.UNDO) {
@@ -98,9 +98,9 @@ public final class Crew {
         stints.add(new Stint(draw, share, side, place));
     }
 
-    private int index(String key, double medianMinutes, double spread) {
+    private int index(String key, Lognormal time) {
         return byKey.computeIfAbsent(key, unknown -> {
-            draws.add(StepTime.of(key, medianMinutes, spread));
+            draws.add(new StepTime(key, time, Seizure.NONE));
             return draws.size() - 1;
         });
     }
@@ -122,11 +122,14 @@ public final class Crew {
         return "step " + step.number();
     }
 
-    private static double spread(Step step, double usual) {
+    private static Lognormal time(Step step, double sum, double usual, OwnFigures own) {
         Joint joint = step.joint();
-        return joint == null || key(step).startsWith("step")
-                ? usual
-                : joint.entry().spread();
+        String key = key(step);
+        if (joint == null || key.startsWith("step")) {
+            return new Lognormal(sum, usual);
+        }
+        return own.time(
+                joint, key.startsWith("open"), new Lognormal(sum, joint.entry().spread()));
     }
 
     private static double minutes(Step step) {

@@ -4,10 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import putback.labour.seized.RustGrade;
 import putback.labour.share.Shares;
-import putback.labour.time.JobTime;
-import putback.plan.PartNeed;
 import putback.plan.Plan;
 import putback.quantity.Minutes;
 import putback.quantity.Parsed;
@@ -18,20 +15,17 @@ public final class Estimating {
     private static final double FOUR_IN_FIVE = 0.8;
     private static final double STOP = 0.95;
 
-    private final Plan plan;
+    private final Reckoned all;
     private final List<Job> jobs;
+    private final Beliefs beliefs;
     private final Terms terms;
-    private final List<Stuck> stuck;
-    private final JobTime time;
     private final @Nullable Shares shares;
 
-    private Estimating(
-            Plan plan, List<Job> jobs, Terms terms, List<Stuck> stuck, JobTime time, @Nullable Shares shares) {
-        this.plan = plan;
+    private Estimating(Reckoned all, List<Job> jobs, Beliefs beliefs, Terms terms, @Nullable Shares shares) {
+        this.all = all;
         this.jobs = jobs;
+        this.beliefs = beliefs;
         this.terms = terms;
-        this.stuck = stuck;
-        this.time = time;
         this.shares = shares;
     }
 
@@ -39,92 +33,94 @@ public final class Estimating {
      * The estimate, or why there is none.
      *
      * @param plan of all jobs together
-     * @param jobs one or more
+     * @param jobs one or more, none twice
      * @param seed for sampling, where there is any
      */
-    public static Parsed<Estimate> of(Plan plan, List<Job> jobs, RustGrade grade, Terms terms, long seed) {
+    public static Parsed<Estimate> of(Plan plan, List<Job> jobs, Beliefs beliefs, Terms terms, long seed) {
         if (!(terms.checked() instanceof Parsed.Value<Terms>)) {
             return new Parsed.Refused<>(terms.checked().refusal());
         }
-        Parsed<List<Stuck>> stuck = StuckJoints.of(plan, grade, terms.ratePerHour());
-        if (!(stuck instanceof Parsed.Value<List<Stuck>> seized)) {
-            return new Parsed.Refused<>(stuck.refusal());
+        Parsed<Reckoned> reckoned = Reckoned.of(plan, beliefs, terms);
+        if (!(reckoned instanceof Parsed.Value<Reckoned> all)) {
+            return new Parsed.Refused<>(reckoned.refusal());
         }
-        Parsed<JobTime> time = PlanTime.of(plan, seized.value());
-        if (!(time instanceof Parsed.Value<JobTime> reckoned)) {
-            return new Parsed.Refused<>(time.refusal());
+        if (jobs.size() == 1) {
+            return new Parsed.Value<>(new Estimating(all.value(), jobs, beliefs, terms, null).estimate(null));
         }
-        Shares shares = null;
-        if (jobs.size() > 1) {
-            Parsed<Shares> shared = CommonWork.shares(plan.assembly(), jobs, seed);
-            if (!(shared instanceof Parsed.Value<Shares> fair)) {
-                return new Parsed.Refused<>(shared.refusal());
-            }
-            shares = fair.value();
+        Parsed<Shares> shared = CommonWork.shares(plan.assembly(), jobs, seed);
+        if (!(shared instanceof Parsed.Value<Shares> fair)) {
+            return new Parsed.Refused<>(shared.refusal());
         }
-        return new Parsed.Value<>(
-                new Estimating(plan, jobs, terms, seized.value(), reckoned.value(), shares).estimate());
+        Estimating several = new Estimating(all.value(), jobs, beliefs, terms, fair.value());
+        Invoice together = several.invoice(all.value().likelyMinutes());
+        Parsed<Amounts> amounts = JobAmounts.of(all.value(), together, jobs, beliefs, terms);
+        return amounts instanceof Parsed.Value<Amounts> split
+                ? new Parsed.Value<>(several.estimate(split.value()))
+                : new Parsed.Refused<>(amounts.refusal());
     }
 
-    private Estimate estimate() {
+    private Estimate estimate(@Nullable Amounts amounts) {
         Figure likely = figure(LIKELY);
         Invoice invoice = invoice(likely.minutes());
         BigDecimal ceiling = terms.ceiling();
         Double over = null;
         Long within = null;
+        double minutes = 0;
         if (ceiling != null) {
-            double minutes = Ceiling.minutes(ceiling, invoice.sum(Line.Kind.PARTS), terms);
-            over = minutes <= 0 ? 1 : time.chanceAbove(minutes);
+            minutes = Ceiling.minutes(ceiling, invoice.sum(Line.Kind.PARTS), terms);
+            over = minutes <= 0 ? 1 : all.time().chanceAbove(minutes);
             within = (long) Math.floor(minutes);
+        }
+        List<String> notes = new ArrayList<>(Notes.of(all, jobs, terms, shares, within));
+        if (amounts != null) {
+            notes.addAll(Notes.aboveAlone(jobs, amounts));
         }
         return new Estimate(
                 jobs,
-                time,
+                all.time(),
                 likely,
                 figure(FOUR_IN_FIVE),
-                figure(STOP),
-                PlanTime.risk(time),
-                Soak.of(stuck, commonMean()),
-                Shelf.of(stuck, terms.ratePerHour()),
+                Stop.of(figure(STOP), ceiling, minutes, this::at),
+                PlanTime.risk(all.time()),
+                Soak.of(all.stuck(), commonMean()),
+                Shelf.of(all.stuck(), terms.ratePerHour()),
                 shares,
+                amounts,
                 invoice,
+                all.unpriced(),
                 over,
                 within,
                 damage(),
                 beatsAll(),
-                Notes.of(plan, jobs, terms, shares, within));
+                Evidence.of(all.plan(), beliefs, all.stuck()),
+                notes);
     }
 
     private Figure figure(double chance) {
-        long minutes = Math.round(time.quantile(chance));
+        long minutes = Math.round(all.time().quantile(chance));
         return new Figure(chance, minutes, invoice(minutes).total());
     }
 
+    private Figure at(long minutes) {
+        return new Figure(
+                1 - all.time().chanceAbove((double) minutes),
+                minutes,
+                invoice(minutes).total());
+    }
+
     private Invoice invoice(long minutes) {
-        List<Minutes> weights = shares == null ? List.of(plan.total()) : shares.minutes();
-        List<Long> split = WholeMinutes.split(minutes, weights);
-        List<Invoice.Labour> labour = new ArrayList<>();
-        for (int i = 0; i < jobs.size(); i++) {
-            labour.add(new Invoice.Labour("Labour: " + jobs.get(i).name(), split.get(i)));
-        }
-        List<Invoice.Bought> bought = new ArrayList<>();
-        for (PartNeed need : plan.parts()) {
-            BigDecimal price = need.price();
-            if (price != null) {
-                bought.add(new Invoice.Bought(need.name(), need.count(), price));
-            }
-        }
-        return Invoice.of(labour, bought, terms);
+        List<Minutes> weights = shares == null ? List.of(all.plan().total()) : shares.minutes();
+        return all.invoice(minutes, jobs, weights, terms);
     }
 
     private double commonMean() {
-        double common = plan.assembly().sheet().times().common();
+        double common = all.plan().assembly().sheet().times().common();
         return Math.exp(common * common / 2);
     }
 
     private double damage() {
         double damage = 0;
-        for (Stuck one : stuck) {
+        for (Stuck one : all.stuck()) {
             damage += one.damage();
         }
         return damage;
@@ -132,7 +128,7 @@ public final class Estimating {
 
     private double beatsAll() {
         double none = 1;
-        for (Stuck one : stuck) {
+        for (Stuck one : all.stuck()) {
             none *= 1 - one.beatsAll();
         }
         return 1 - none;

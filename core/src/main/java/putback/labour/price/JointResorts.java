@@ -21,14 +21,23 @@ final class JointResorts {
     private final Renewal renewal;
     private final Map<String, Attempt> known = new LinkedHashMap<>();
 
-    JointResorts(List<Resort> ofSheet, Renewal renewal) {
+    JointResorts(List<Resort> ofSheet, OwnFigures own, Renewal renewal) {
         this.renewal = renewal;
+        for (Attempt one : assumed(ofSheet).values()) {
+            known.put(one.id(), own.tried(one));
+        }
+    }
+
+    /** The usual ones with what a sheet adds or puts in their place, by id. */
+    static Map<String, Attempt> assumed(List<Resort> ofSheet) {
+        Map<String, Attempt> assumed = new LinkedHashMap<>();
         for (Attempt one : UsualResorts.of(Assumed.FASTENER_PRICE)) {
-            known.put(one.id(), one);
+            assumed.put(one.id(), one);
         }
         for (Resort one : ofSheet) {
-            known.put(one.id(), attempt(one));
+            assumed.put(one.id(), attempt(one));
         }
+        return assumed;
     }
 
     private static Attempt attempt(Resort resort) {

@@ -33,9 +33,9 @@ final class PlanTime {
     }
 
     /** Or what cannot be reckoned with, such as too wide a spread. */
-    static Parsed<JobTime> of(Plan plan, List<Stuck> stuck) {
+    static Parsed<JobTime> of(Plan plan, OwnFigures own, List<Stuck> stuck) {
         PlanTime time = new PlanTime(plan);
-        time.joints();
+        time.joints(own);
         time.rest();
         for (Stuck one : stuck) {
             Seizure seizure = one.seizure();
@@ -46,36 +46,30 @@ final class PlanTime {
         return JobTime.of(time.steps, plan.assembly().sheet().times().common());
     }
 
-    private void joints() {
-        Map<Joint, Minutes> open = new LinkedHashMap<>();
-        Map<Joint, Minutes> close = new LinkedHashMap<>();
-        for (Step step : plan.steps()) {
-            Joint joint = step.joint();
-            if (joint != null) {
-                switch (step.act()) {
-                    case UNDO, BREAK_LOOSE -> open.merge(joint, step.minutes(), Minutes::plus);
-                    case START, RUN_DOWN, TIGHTEN -> close.merge(joint, step.minutes(), Minutes::plus);
-                    default -> add(OTHER, step.minutes());
-                }
-            }
-        }
-        open.forEach((joint, minutes) -> add(joint, minutes));
-        close.forEach((joint, minutes) -> add(joint, minutes));
+    private void joints(OwnFigures own) {
+        JointTimes.of(plan).forEach((joint, times) -> {
+            add(joint, own.time(joint, true, times.open()));
+            add(joint, own.time(joint, false, times.close()));
+        });
     }
 
     private void rest() {
         for (Step step : plan.steps()) {
-            if (step.joint() == null) {
+            boolean ofJoint =
+                    switch (step.act()) {
+                        case UNDO, BREAK_LOOSE, START, RUN_DOWN, TIGHTEN -> true;
+                        default -> false;
+                    };
+            if (step.joint() == null || !ofJoint) {
                 add(OTHER, step.minutes());
             }
             add(SETUP, step.setup());
         }
     }
 
-    private void add(Joint joint, Minutes minutes) {
-        if (!minutes.isZero()) {
-            steps.add(StepTime.of(
-                    joint.id(), minutes.decimal().doubleValue(), joint.entry().spread()));
+    private void add(Joint joint, Lognormal time) {
+        if (time.medianMinutes() > 0) {
+            steps.add(new StepTime(joint.id(), time, Seizure.NONE));
         }
     }
 

@@ -22,7 +22,7 @@ final class StuckJoints {
     private StuckJoints() {}
 
     /** Those that are undone and have a chance to be seized, in the order of the sheet; or what is wrong with one. */
-    static Parsed<List<Stuck>> of(Plan plan, RustGrade grade, BigDecimal ratePerHour) {
+    static Parsed<List<Stuck>> of(Plan plan, Beliefs beliefs, BigDecimal ratePerHour) {
         TreeMap<Integer, Joint> undone = new TreeMap<>();
         for (Step step : plan.steps()) {
             if (step.act() == Act.UNDO && step.joint() != null) {
@@ -30,10 +30,14 @@ final class StuckJoints {
             }
         }
         JointResorts resorts = new JointResorts(
-                plan.assembly().sheet().resorts(), Renewal.of(plan.assembly(), plan.wanted(), plan.selection()));
+                plan.assembly().sheet().resorts(),
+                beliefs.own(),
+                Renewal.of(plan.assembly(), plan.wanted(), plan.selection()));
         List<Stuck> all = new ArrayList<>();
         for (Joint joint : undone.values()) {
-            double chance = grade.seizedEach(joint);
+            RustGrade grade = beliefs.rust().at(joint);
+            double assumed = grade.seizedEach(joint);
+            double chance = RustGrade.canSeize(joint) ? beliefs.own().seizedEach(joint, grade, assumed) : 0;
             if (chance > 0) {
                 Parsed<Stuck> one = stuck(plan, joint, chance, resorts, ratePerHour);
                 if (!(one instanceof Parsed.Value<Stuck> sound)) {

@@ -21,6 +21,11 @@ public enum RustGrade {
         this.fullyExposed = fullyExposed;
     }
 
+    /** 0 clean to 4 wasted sections. */
+    public int number() {
+        return ordinal();
+    }
+
     /**
      * @param grade 0 clean, 1 surface, 2 scaled, 3 swollen threads, 4 wasted sections
      */
@@ -50,7 +55,8 @@ public enum RustGrade {
         return canSeize(joint) ? fullyExposed * exposure(joint) : 0;
     }
 
-    private static boolean canSeize(Joint joint) {
+    /** Whether it has a thread, or is a taper or a press fit. */
+    public static boolean canSeize(Joint joint) {
         return switch (joint.entry().kind()) {
             case BOLT_NUT, BOLT, NUT, SCREW, UNION, TAPER, PRESS -> true;
             case CLIP, PLUG, PIN, CIRCLIP, HOOK, SEAT -> false;

@@ -2,6 +2,7 @@ package putback.labour.share;
 
 import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import putback.quantity.Minutes;
@@ -12,9 +13,7 @@ final class AllGroups {
 
     static Shares shares(int jobs, GroupWork work) {
         long[] cost = new long[1 << jobs];
-        for (int group = 1; group < cost.length; group++) {
-            cost[group] = work.of(group).millionths();
-        }
+        Arrays.parallelSetAll(cost, group -> group == 0 ? 0 : work.of(group).millionths());
         BigInteger[] weight = weights(jobs);
         BigInteger[] values = new BigInteger[jobs];
         List<Minutes> alone = new ArrayList<>();
@@ -29,7 +28,7 @@ final class AllGroups {
     /** The value times n!, from what the job adds to each group, gathered by the size of the group. */
     private static BigInteger value(int job, int jobs, long[] cost, BigInteger[] weight) {
         BigInteger[] bySize = new BigInteger[jobs];
-        java.util.Arrays.fill(bySize, BigInteger.ZERO);
+        Arrays.fill(bySize, BigInteger.ZERO);
         for (int group = 0; group < cost.length; group++) {
             if ((group >> job & 1) == 0) {
                 int size = Integer.bitCount(group);

@@ -13,12 +13,16 @@ public final class Shapley {
     /** More than anyone does to one car at a time. */
     public static final int MOST_JOBS = 60;
 
-    private static final int USUAL_ORDERS = 2000;
+    private static final int MOST_PAIRS = 1000;
+
+    /** Working out a group may take a millisecond or two. */
+    private static final int MOST_GROUPS = 4000;
 
     private Shapley() {}
 
     /**
-     * Exact up to {@link #MOST_EXACT} jobs, from 2000 orders drawn by the seed beyond.
+     * Exact up to {@link #MOST_EXACT} jobs; beyond, from orders drawn by the seed, as many as ask for
+     * 4000 groups at most.
      *
      * @param jobs how many, 1 to {@link #MOST_JOBS}
      */
@@ -26,7 +30,8 @@ public final class Shapley {
         if (jobs < 1 || jobs > MOST_JOBS) {
             return new Parsed.Refused<>(jobs + " jobs cannot be shared; it may be 1 to " + MOST_JOBS);
         }
+        int pairs = Math.min(MOST_PAIRS, MOST_GROUPS / jobs / 2);
         return new Parsed.Value<>(
-                jobs <= MOST_EXACT ? AllGroups.shares(jobs, work) : DrawnOrders.shares(jobs, work, USUAL_ORDERS, seed));
+                jobs <= MOST_EXACT ? AllGroups.shares(jobs, work) : DrawnOrders.shares(jobs, work, pairs, seed));
     }
 }

@@ -97,9 +97,11 @@ final class OfferingUp {
         for (int part = piece.nextSetBit(0); part >= 0; part = piece.nextSetBit(part + 1)) {
             Aside aside = job.part(part).entry().aside();
             String aid = aside == null ? null : aside.aid();
-            if (scene.stillAside.get(part) && aid != null && aids.find(part, aid) == null) {
-                String text = "Keep " + Words.the(job.part(part)) + " aside with " + Words.an(aid) + " for now.";
-                log.add(Draft.with(Act.SUPPORT, job.part(part), text).aid(aid));
+            if (scene.stillAside.get(part) && aid != null) {
+                if (aids.find(part, aid) == null) {
+                    String text = "Keep " + Words.the(job.part(part)) + " aside with " + Words.an(aid) + " for now.";
+                    log.add(Draft.with(Act.SUPPORT, job.part(part), text).aid(aid));
+                }
                 aids.putOn(job.part(part), aid).holdsAside = true;
             }
         }

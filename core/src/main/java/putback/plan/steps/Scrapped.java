@@ -9,13 +9,17 @@ import putback.sheet.StoredEnergy;
 
 /**
  * Joints between old parts that are scrapped in one piece. The new parts are joined anew, but the old ones need not be
- * parted: all of them are renewed, they are on the bench by then, and nothing else is opened because of it.
+ * parted: all of them are renewed, they are on the bench by then, and nothing else is opened because of it. On the car the
+ * plan opens such a joint all the same, see docs/decisions/0005, and says that it need not be.
  */
 final class Scrapped {
     private final BitSet joints;
 
-    private Scrapped(BitSet joints) {
+    private final BitSet onCar;
+
+    private Scrapped(BitSet joints, BitSet onCar) {
         this.joints = joints;
+        this.onCar = onCar;
     }
 
     static Scrapped of(Job job) {
@@ -25,14 +29,29 @@ final class Scrapped {
                 order.add(one.joint());
             }
         }
-        BitSet left = new BitSet();
+        BitSet onBench = new BitSet();
+        BitSet all = new BitSet();
         for (int joint : order) {
-            left.set(joint);
-            if (!mayStay(job, job.joint(joint)) || !isSound(job, order, left)) {
-                left.clear(joint);
-            }
+            addIfSound(job, order, joint, true, onBench);
         }
-        return new Scrapped(left);
+        all.or(onBench);
+        for (int joint : order) {
+            addIfSound(job, order, joint, false, all);
+        }
+        all.andNot(onBench);
+        return new Scrapped(onBench, all);
+    }
+
+    private static void addIfSound(Job job, List<Integer> order, int joint, boolean bench, BitSet shut) {
+        if (job.network.isBench(joint) == bench && !shut.get(joint) && mayStay(job, job.joint(joint))) {
+            shut.set(joint);
+            shut.set(joint, isSound(job, order, shut));
+        }
+    }
+
+    /** Whether it is opened on the car though the old parts could come off in one piece. */
+    boolean couldStay(Joint joint) {
+        return onCar.get(joint.index());
     }
 
     boolean staysTogether(Joint joint) {
@@ -40,7 +59,7 @@ final class Scrapped {
     }
 
     private static boolean mayStay(Job job, Joint joint) {
-        boolean stays = job.network.isBench(joint.index()) && joint.letsGo().isEmpty();
+        boolean stays = !job.network.isBench(joint.index()) || joint.letsGo().isEmpty();
         for (int part : joint.joins()) {
             boolean spring = job.part(part).entry().storedEnergy() == StoredEnergy.SPRING;
             stays &= job.renewal.renews(part) && !spring;

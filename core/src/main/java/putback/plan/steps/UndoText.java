@@ -32,6 +32,12 @@ final class UndoText {
                 + " are renewed, so the old ones need not be parted and the time is in hand.";
     }
 
+    /** What is opened on the car, and would not have to be. */
+    static String inOnePiece(List<Part> parts) {
+        String all = parts.size() == 2 ? "Both" : "All of them";
+        return " " + all + " are renewed: if they can come off in one piece, leave this shut, and the time is in hand.";
+    }
+
     private static String details(Fastener fastener) {
         String size = Words.fasteners(fastener);
         String hold = ToolText.hold(fastener);

@@ -70,7 +70,8 @@ final class WayApart {
         preparing.beforeOpening(joint);
         preparing.mark(joint);
         securing.before(joint, asideNext);
-        log.add(Draft.at(Act.UNDO, joint, UndoText.of(joint))
+        String inOnePiece = scrapped.couldStay(joint) ? UndoText.inOnePiece(job.parts(joint.joins())) : "";
+        log.add(Draft.at(Act.UNDO, joint, UndoText.of(joint) + inOnePiece)
                 .turning(joint, joint.fastener())
                 .minutes(Charges.undo(joint, scene.loosened.get(joint.index())))
                 .caution(Cautions.leftHand(joint))

@@ -114,7 +114,7 @@ class InvoiceRandomTest {
                 all += shares.get(i).millionths();
             }
             long minutes = random.nextLong(0, 3000);
-            List<Long> split = WholeMinutes.split(minutes, shares);
+            List<Long> split = WholeSplit.byMinutes(minutes, shares);
             assertThat(split.stream().mapToLong(Long::longValue).sum())
                     .as("seed %d", seed)
                     .isEqualTo(minutes);

@@ -37,6 +37,9 @@ final class HangingCheck extends Check {
         if (step.act() == Act.ASIDE && !scene.movesAside(step)) {
             tieUp(step);
         }
+        if (scene.movesAside(step) && step.aid() != null) {
+            Scene.group(step).stream().filter(p -> scene.bonds().hung(p)).forEach(tiedUp::set);
+        }
         if (step.act() == Act.RELEASE && step.part() != null) {
             release(step);
         }

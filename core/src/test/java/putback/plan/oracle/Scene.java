@@ -95,7 +95,14 @@ final class Scene {
                 && made < plan.moves().size()
                 && plan.moves().get(made).equals(new Move.MoveAside(part(step)))
                 && !aside.get(part(step))
+                && (step.aid() == null || step.aid().equals(asideAid(part(step))))
                 && rules.canGoAside(part(step), open);
+    }
+
+    /** With what the sheet keeps a part aside; what ties up a part that hangs first is another step. */
+    private @Nullable String asideAid(int part) {
+        Aside aside = plan.assembly().parts().get(part).entry().aside();
+        return aside == null ? null : aside.aid();
     }
 
     boolean isHeld(int part) {

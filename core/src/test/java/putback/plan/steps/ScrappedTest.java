@@ -57,6 +57,25 @@ class ScrappedTest {
         assertThat(trip.first(Act.UNDO, "hub-in-bearing").text()).isEqualTo("Press hub in bearing apart.");
     }
 
+    /** The plan opens it, as the rule of selection says; whoever stands there may know better. */
+    @Test
+    void jointOnTheCar_betweenTwoOldParts_isOpened_andSaidToBeNeedless() {
+        ASheet sheet = ASheet.oneSide();
+        sheet.part("arm");
+        sheet.part("ball-joint");
+        sheet.joint("pinch-bolt", JointKind.BOLT, "ball-joint", "body");
+        sheet.joint("flange", JointKind.BOLT, "ball-joint", "arm");
+        sheet.joint("arm-bolt", JointKind.BOLT, "arm", "body");
+        Travelled both = Travelled.of(sheet.assembly(), "arm", "ball-joint");
+        assertThat(both.first(Act.UNDO, "flange").text())
+                .startsWith("Undo flange")
+                .contains("Both are renewed: if they can come off in one piece, leave this shut");
+        assertThat(both.first(Act.UNDO, "pinch-bolt").text()).doesNotContain("in one piece");
+        Travelled arm = Travelled.of(sheet.assembly(), "arm");
+        assertThat(arm.first(Act.UNDO, "flange").text()).doesNotContain("in one piece");
+        Sound.check(both, "arm and ball joint");
+    }
+
     @Test
     void smallEndLeftOnItsPivot_needsNoStrap_whereTheSheetSaysWhatElseIsLetGo() {
         ASheet sheet = ASheet.oneSide();

@@ -18,6 +18,10 @@ record Form(String thing, String needs, String otherwise, int mostNodes, int meb
             "sheet", "sheet, title, parts and joints", " or the id of a stock sheet", Composer.MOST_NODES, 1, YAML);
     static final Form RESORTS = new Form("list of resorts", "rate and resorts", "", 10 * Composer.MOST_NODES, 1, YAML);
     static final Form TOOLBOX = new Form("toolbox", "toolbox, title and wrenches", "", Composer.MOST_NODES, 1, YAML);
+    static final Form PLACE =
+            new Form("place", "place, name and source", " or the id of a place", Composer.MOST_NODES, 1, YAML);
+    static final Form LEARNT =
+            new Form("file of what a garage learnt", "joint or resort", "", Composer.MOST_NODES, 16, JSON);
     static final Form PLAN = new Form("plan", "sheet and steps", "", 20 * Composer.MOST_NODES, 16, JSON);
     static final Form EVENTS = new Form("file of events", "do and joint", "", Composer.MOST_NODES, 16, JSON);
     static final Form TRACE = new Form("bounce trace", "rows of time and height", "", 0, 16, "a CSV text file");

@@ -127,6 +127,22 @@ final class Keys {
 
     static final Set<String> ATTEMPT = keys(RESORT, "hazards");
 
+    /** What a place asks of an estimate. */
+    static final Set<String> PLACE = keys(
+            "place",
+            "name",
+            "currency",
+            "before",
+            "written-consent",
+            "carries",
+            "over",
+            "beyond",
+            "old-parts",
+            "warranty",
+            "source");
+
+    static final Set<String> OVERRUN = keys("amount", "percent", "which", "most");
+
     /** What a file of one suspension may have. */
     static final Set<String> CORNER = keys("suspension", "side", "points", "spin-axis", "tyre-radius", "adjust");
 
