@@ -1,0 +1,18 @@
+package putback.app.cli;
+
+import putback.app.papers.HouseStyle;
+import putback.app.papers.JobHead;
+import putback.app.papers.Papers;
+import putback.plan.Plan;
+
+/** Writes one of the papers that a plan alone can fill. */
+final class PlanPaper {
+    private PlanPaper() {}
+
+    static int write(String command, String kind, Plan plan, Arguments arguments, Terminal terminal) throws UsageFault {
+        HouseStyle style = PaperOptions.style(command, arguments);
+        JobHead head = PaperOptions.head(command, arguments);
+        byte[] pdf = Papers.jobCard(plan, head, style);
+        return PdfFile.write(pdf, arguments.value("--pdf").orElse(""), terminal);
+    }
+}

@@ -1,0 +1,131 @@
+package putback.app.papers;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import javax.imageio.ImageIO;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDResources;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.graphics.PDXObject;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+import org.apache.pdfbox.rendering.ImageType;
+import org.apache.pdfbox.rendering.PDFRenderer;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
+
+/** A paper opened again. */
+final class Sheets implements AutoCloseable {
+    private static final Path PICTURES = Path.of("target", "screenshots");
+    private static final int DPI = 100;
+    private final PDDocument document;
+
+    private Sheets(PDDocument document) {
+        this.document = document;
+    }
+
+    static Sheets of(byte[] pdf) {
+        try {
+            return new Sheets(Loader.loadPDF(pdf));
+        } catch (IOException fault) {
+            throw new IllegalStateException(fault);
+        }
+    }
+
+    int count() {
+        return document.getNumberOfPages();
+    }
+
+    /** All words, in reading order, spaces and line ends as one space. */
+    String text() throws IOException {
+        PDFTextStripper stripper = new PDFTextStripper();
+        stripper.setSortByPosition(true);
+        return stripper.getText(document).replaceAll("\\s+", " ");
+    }
+
+    /** The words of one page. */
+    String text(int page) throws IOException {
+        PDFTextStripper stripper = new PDFTextStripper();
+        stripper.setStartPage(page);
+        stripper.setEndPage(page);
+        stripper.setSortByPosition(true);
+        return stripper.getText(document).replaceAll("\\s+", " ");
+    }
+
+    /** Letters that stand outside the page they are on, with their places. */
+    List<String> outside() throws IOException {
+        List<String> outside = new ArrayList<>();
+        for (int page = 1; page <= count(); page++) {
+            double width = document.getPage(page - 1).getMediaBox().getWidth();
+            double height = document.getPage(page - 1).getMediaBox().getHeight();
+            int number = page;
+            PDFTextStripper stripper = new PDFTextStripper() {
+                @Override
+                protected void processTextPosition(TextPosition at) {
+                    boolean in = at.getX() >= 0
+                            && at.getX() + at.getWidth() <= width + 0.5
+                            && at.getY() >= 0
+                            && at.getY() <= height;
+                    if (!in && !at.getUnicode().isBlank()) {
+                        outside.add(number + ": " + at.getUnicode() + " at " + at.getX() + ", " + at.getY());
+                    }
+                }
+            };
+            stripper.setStartPage(page);
+            stripper.setEndPage(page);
+            stripper.getText(document);
+        }
+        return outside;
+    }
+
+    /** The names of all typefaces that are used; one that is not embedded has a cross before it. */
+    List<String> typefaces() throws IOException {
+        List<String> names = new ArrayList<>();
+        for (PDPage page : document.getPages()) {
+            typefaces(page.getResources(), names);
+        }
+        return names;
+    }
+
+    private static void typefaces(PDResources resources, List<String> names) throws IOException {
+        for (COSName name : resources.getFontNames()) {
+            PDFont font = resources.getFont(name);
+            names.add((font.isEmbedded() ? "" : "x ") + font.getName());
+        }
+        for (COSName name : resources.getXObjectNames()) {
+            PDXObject object = resources.getXObject(name);
+            if (object instanceof PDFormXObject form && form.getResources() != null) {
+                typefaces(form.getResources(), names);
+            }
+        }
+    }
+
+    PDDocument document() {
+        return document;
+    }
+
+    /** Draws each page into target/screenshots. */
+    void pictures(String name) throws IOException {
+        Files.createDirectories(PICTURES);
+        PDFRenderer renderer = new PDFRenderer(document);
+        for (int page = 0; page < count(); page++) {
+            BufferedImage image = renderer.renderImageWithDPI(page, DPI, ImageType.RGB);
+            ImageIO.write(
+                    image,
+                    "png",
+                    PICTURES.resolve("papers-" + name + "-" + (page + 1) + ".png")
+                            .toFile());
+        }
+    }
+
+    @Override
+    public void close() throws IOException {
+        document.close();
+    }
+}
