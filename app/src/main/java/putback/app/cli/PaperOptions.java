@@ -1,5 +1,6 @@
 package putback.app.cli;
 
+import java.time.LocalDate;
 import putback.app.papers.HouseStyle;
 import putback.app.papers.JobHead;
 import putback.app.papers.PaperSize;
@@ -18,13 +19,24 @@ final class PaperOptions {
         return switch (size) {
             case "a4" -> HouseStyle.PLAIN;
             case "letter" -> HouseStyle.PLAIN.on(PaperSize.LETTER);
+            case "roll" -> roll(command);
             default -> throw Renewing.fault(command, "--paper is a4 or letter, not \"" + Shown.text(size) + "\"");
         };
     }
 
-    /** The day on the paper; blank, to be written by hand, if nothing is said. */
+    private static HouseStyle roll(String command) throws UsageFault {
+        if (!command.equals(PapersCommand.NAME)) {
+            throw Renewing.fault(command, "--paper roll is for labels: putback papers SHEET --kind labels");
+        }
+        return HouseStyle.PLAIN.on(PaperSize.ROLL);
+    }
+
+    /** The job's number and the day on the paper; blank, to be written by hand, if nothing is said. */
     static JobHead head(String command, Arguments arguments) throws UsageFault {
-        return JobHead.on(arguments.has("--on") ? ToolboxFile.on(command, arguments) : null);
+        LocalDate day = arguments.has("--on") ? ToolboxFile.on(command, arguments) : null;
+        String number =
+                command.equals(PapersCommand.NAME) ? arguments.value("--job").orElse("") : "";
+        return JobHead.of(number, day);
     }
 
     /** Looks at the options for paper before the work is done, and says what is wrong with them. */

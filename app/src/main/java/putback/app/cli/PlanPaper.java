@@ -1,5 +1,6 @@
 package putback.app.cli;
 
+import java.util.List;
 import putback.app.papers.HouseStyle;
 import putback.app.papers.JobHead;
 import putback.app.papers.Papers;
@@ -12,7 +13,13 @@ final class PlanPaper {
     static int write(String command, String kind, Plan plan, Arguments arguments, Terminal terminal) throws UsageFault {
         HouseStyle style = PaperOptions.style(command, arguments);
         JobHead head = PaperOptions.head(command, arguments);
-        byte[] pdf = Papers.jobCard(plan, head, style);
+        byte[] pdf =
+                switch (kind) {
+                    case "labels" -> Papers.labels(plan, head, style.paper());
+                    case "fill-in" -> Papers.fillInCard(plan, head, style);
+                    case "tightening-record" -> Papers.tighteningRecord(plan, List.of(), head, style);
+                    default -> Papers.jobCard(plan, head, style);
+                };
         return PdfFile.write(pdf, arguments.value("--pdf").orElse(""), terminal);
     }
 }

@@ -44,7 +44,9 @@ final class PriceCommand implements Command {
         options.addAll(PriceTerms.OPTIONS);
         options.add(Option.value("--seed", "N", "for what is drawn: the time of several hands"));
         options.add(Option.flag("--json", "for other programs"));
-        options.add(Option.value("--pdf", "FILE", "on paper; not there yet"));
+        options.add(Option.value("--pdf", "FILE", "the estimate as a PDF file"));
+        options.add(PaperOptions.PAPER);
+        options.add(Option.value("--on", "DATE", "day on the paper; left blank if not said"));
         return new Usage(
                 NAME, "Says how long a job takes, how sure that is, and what it costs.", List.of("SHEET"), options);
     }
@@ -70,7 +72,7 @@ final class PriceCommand implements Command {
         long hands = Numbers.whole(NAME, arguments, "--hands", 1, MOST_HANDS, 1);
         long seed = Numbers.whole(NAME, arguments, "--seed", Long.MIN_VALUE, Long.MAX_VALUE, 1);
         Terms terms = PriceTerms.of(arguments);
-        refuseWhatIsNotThere(arguments);
+        checkPaper(arguments);
         Read.Sheet sheet = SheetFile.open(arguments.operands().get(0), terminal);
         if (sheet == null) {
             return Exit.BAD_INPUT;
@@ -91,6 +93,10 @@ final class PriceCommand implements Command {
             return Exit.BAD_INPUT;
         }
         DrawnTimes standing = standing(plan, RustGrade.values()[grade], terms, hands, seed);
+        if (arguments.has("--pdf")) {
+            return PricePaper.write(
+                    new PricePaper.Priced(plan, sound.value(), standing, terms, grade), arguments, terminal);
+        }
         terminal.out()
                 .print(
                         arguments.has("--json")
@@ -114,9 +120,13 @@ final class PriceCommand implements Command {
         return jobs.isEmpty() ? List.of(Renewing.of(NAME, arguments)) : jobs;
     }
 
-    private static void refuseWhatIsNotThere(Arguments arguments) throws UsageFault {
-        if (arguments.has("--pdf")) {
-            throw new UsageFault("putback price: --pdf is not there yet; --json and the text are");
+    private static void checkPaper(Arguments arguments) throws UsageFault {
+        if (arguments.has("--json") && arguments.has("--pdf")) {
+            throw Renewing.fault(NAME, "--json and --pdf do not go together; give one of them");
+        }
+        PaperOptions.check(NAME, arguments);
+        if (arguments.has("--on") && !arguments.has("--pdf")) {
+            throw Renewing.fault(NAME, "--on goes with --pdf FILE");
         }
     }
 

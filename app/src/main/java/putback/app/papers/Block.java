@@ -122,7 +122,12 @@ public sealed interface Block {
      *
      * @param value empty for a line to write on
      */
-    record Field(String label, String value) {}
+    record Field(String label, String value) {
+        /** Its value, or room for a pen. */
+        public String written() {
+            return value.isEmpty() ? "\u00a0" : value;
+        }
+    }
 
     /** What the shapes in the tables of steps mean. */
     record Legend() implements Block {}

@@ -29,11 +29,15 @@ final class JobCard {
         blocks.add(LEGEND);
         tightening(blocks, plan, style);
         table(blocks, "Follow-ups", PlanTables.followUps(plan, style));
-        return new Paper("Job card", title(plan), "Renew: " + Headline.renewed(plan), head, style, blocks);
+        return new Paper(Paper.Kind.JOB_CARD, title(plan), renew(plan), head, style, blocks);
     }
 
     static String title(Plan plan) {
         return plan.assembly().sheet().title();
+    }
+
+    static String renew(Plan plan) {
+        return "Renew: " + Headline.renewed(plan);
     }
 
     /** The shapes in words. */

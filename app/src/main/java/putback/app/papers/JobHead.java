@@ -17,6 +17,11 @@ public record JobHead(
 
     /** Nothing known but the day. */
     public static JobHead on(@Nullable LocalDate day) {
-        return new JobHead("", day, Letterhead.NONE, CarLine.NONE, CustomerLine.NONE, "");
+        return of("", day);
+    }
+
+    /** Nothing known but number and day. */
+    public static JobHead of(String number, @Nullable LocalDate day) {
+        return new JobHead(number, day, Letterhead.NONE, CarLine.NONE, CustomerLine.NONE, "");
     }
 }

@@ -18,7 +18,6 @@ import java.util.GregorianCalendar;
 import java.util.Locale;
 import java.util.TimeZone;
 import java.util.zip.CRC32;
-import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.jspecify.annotations.Nullable;
@@ -72,7 +71,7 @@ final class Printing {
         information.setModificationDate(day);
         Metadata.write(document, information, day);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 16);
-        document.save(bytes, CompressParameters.NO_COMPRESSION);
+        document.save(bytes);
         return bytes.toByteArray();
     }
 

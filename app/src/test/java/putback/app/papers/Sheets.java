@@ -1,11 +1,21 @@
 package putback.app.papers;
 
+import com.google.zxing.BinaryBitmap;
+import com.google.zxing.ChecksumException;
+import com.google.zxing.FormatException;
+import com.google.zxing.NotFoundException;
+import com.google.zxing.RGBLuminanceSource;
+import com.google.zxing.common.BitMatrix;
+import com.google.zxing.common.HybridBinarizer;
+import com.google.zxing.qrcode.QRCodeReader;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
@@ -45,8 +55,8 @@ final class Sheets implements AutoCloseable {
     /** All words, in reading order, spaces and line ends as one space. */
     String text() throws IOException {
         PDFTextStripper stripper = new PDFTextStripper();
-        stripper.setSortByPosition(true);
-        return stripper.getText(document).replaceAll("\\s+", " ");
+        stripper.setSortByPosition(false);
+        return stripper.getText(document).replace("\u00a0", " ").replaceAll("\\s+", " ");
     }
 
     /** The words of one page. */
@@ -54,8 +64,8 @@ final class Sheets implements AutoCloseable {
         PDFTextStripper stripper = new PDFTextStripper();
         stripper.setStartPage(page);
         stripper.setEndPage(page);
-        stripper.setSortByPosition(true);
-        return stripper.getText(document).replaceAll("\\s+", " ");
+        stripper.setSortByPosition(false);
+        return stripper.getText(document).replace("\u00a0", " ").replaceAll("\\s+", " ");
     }
 
     /** Letters that stand outside the page they are on, with their places. */
@@ -104,6 +114,27 @@ final class Sheets implements AutoCloseable {
                 typefaces(form.getResources(), names);
             }
         }
+    }
+
+    /** What a reader finds in the QR code, drawn from the path of its SVG. */
+    static String qr(String svg) throws NotFoundException, ChecksumException, FormatException {
+        int size = Integer.parseInt(svg.replaceAll("(?s).*viewBox=\"0 0 (\\d+) .*", "$1"));
+        int scale = 4;
+        BitMatrix dark = new BitMatrix(size * scale);
+        Matcher bars = Pattern.compile("M(\\d+) (\\d+)h(\\d+)").matcher(svg);
+        while (bars.find()) {
+            int x = Integer.parseInt(bars.group(1));
+            int y = Integer.parseInt(bars.group(2));
+            dark.setRegion(x * scale, y * scale, Integer.parseInt(bars.group(3)) * scale, scale);
+        }
+        int[] pixels = new int[size * scale * size * scale];
+        for (int i = 0; i < pixels.length; i++) {
+            pixels[i] = dark.get(i % (size * scale), i / (size * scale)) ? 0xff000000 : 0xffffffff;
+        }
+        RGBLuminanceSource light = new RGBLuminanceSource(size * scale, size * scale, pixels);
+        return new QRCodeReader()
+                .decode(new BinaryBitmap(new HybridBinarizer(light)))
+                .getText();
     }
 
     PDDocument document() {
