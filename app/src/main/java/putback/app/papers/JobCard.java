@@ -22,7 +22,7 @@ final class JobCard {
         sentences(blocks, "To be thought of", plan.advice());
         sentences(blocks, "Doubtful in the sheet", plan.warnings());
         if (!plan.steps().isEmpty()) {
-            blocks.add(LadderPicture.of(plan, style.paper()));
+            blocks.addAll(LadderPicture.of(plan, style.paper()));
         }
         table(blocks, "Apart", StepTable.of(plan, Phase.APART, style));
         table(blocks, "Together", StepTable.of(plan, Phase.TOGETHER, style));

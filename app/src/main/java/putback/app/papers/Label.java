@@ -12,10 +12,11 @@ package putback.app.papers;
  */
 public record Label(
         int place, String bag, String side, String name, String pieces, boolean once, String job, String code) {
-    private static final int LONG = 34;
+    private static final int LONG = 30;
+    private static final int LONGEST = 60;
 
-    /** Whether it needs smaller letters. */
-    public boolean longName() {
-        return name.length() > LONG;
+    /** How large its name is written: {@code usual}, {@code long} or {@code longest}. */
+    public String letters() {
+        return name.length() > LONGEST ? "longest" : name.length() > LONG ? "long" : "usual";
     }
 }

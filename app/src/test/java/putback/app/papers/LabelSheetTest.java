@@ -39,6 +39,14 @@ class LabelSheetTest {
     }
 
     @Test
+    void longNames_endAboveTheEdgeOfTheirLabel() throws IOException {
+        try (Sheets sheets = Sheets.of(Papers.labels(Plans.awkwardNames(), Invented.HEAD, PaperSize.LETTER))) {
+            assertThat(sheets.text()).contains("Bag 2", "single-use", "job 2026-0117");
+            assertThat(sheets.lowest()).isLessThan((12.7 + 25.4 - 1.5) * 72 / 25.4);
+        }
+    }
+
+    @Test
     void code_isReadBackByAReaderOfItsOwn() throws Exception {
         String svg = QrCode.svg("JOB 2026-0117 BAG 3 left.strut-to-hub");
         assertThat(Sheets.qr(svg)).isEqualTo("JOB 2026-0117 BAG 3 left.strut-to-hub");

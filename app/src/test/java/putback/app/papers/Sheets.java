@@ -94,6 +94,19 @@ final class Sheets implements AutoCloseable {
         return outside;
     }
 
+    /** The lowest base line of any letter, in points from the top of its page. */
+    double lowest() throws IOException {
+        double[] lowest = {0};
+        PDFTextStripper stripper = new PDFTextStripper() {
+            @Override
+            protected void processTextPosition(TextPosition at) {
+                lowest[0] = Math.max(lowest[0], at.getY());
+            }
+        };
+        stripper.getText(document);
+        return lowest[0];
+    }
+
     /** The names of all typefaces that are used; one that is not embedded has a cross before it. */
     List<String> typefaces() throws IOException {
         List<String> names = new ArrayList<>();
