@@ -67,6 +67,6 @@ final class PapersCommand implements Command {
             return Exit.NO_SOUND_ANSWER;
         }
         Plan plan = ((Planned.Sound) planned).plan();
-        return PlanPaper.write(NAME, kind, plan, arguments, terminal);
+        return PlanPaper.write(NAME, kind, plan, null, arguments, terminal);
     }
 }

@@ -109,7 +109,7 @@ final class PlanCommand implements Command {
                     terminal);
         }
         if (arguments.has("--pdf")) {
-            return PlanPaper.write(NAME, "job-card", plan, arguments, terminal);
+            return PlanPaper.write(NAME, "job-card", plan, tray, arguments, terminal);
         }
         if (why != null && why.last() > plan.steps().size()) {
             terminal.say("putback plan: --why " + why.last() + ": this plan has the steps 1 to "

@@ -38,6 +38,21 @@ public sealed interface Block {
             rows = List.copyOf(rows);
         }
 
+        /** Whether a row stays with the one after it: words across are nothing by themselves. */
+        private boolean leads(int row) {
+            return rows.get(row) instanceof Row.Across && row + 1 < rows.size();
+        }
+
+        /** Whether a row is the first of those that stay on one page. */
+        public boolean startsGroup(int row) {
+            return row == 0 || !leads(row - 1);
+        }
+
+        /** Whether it is the last of them. */
+        public boolean endsGroup(int row) {
+            return !leads(row);
+        }
+
         /** The cell of a row, empty where the row is shorter. */
         public Cell cell(Row row, int column) {
             List<Cell> cells = row.cells();

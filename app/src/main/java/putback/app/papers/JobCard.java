@@ -2,21 +2,21 @@ package putback.app.papers;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import putback.app.ladder.Figures;
 import putback.app.text.Headline;
 import putback.plan.Plan;
 import putback.plan.steps.Phase;
+import putback.plan.tools.Tray;
 
 /** What lies on the trolley: the whole plan, to be ticked and written on. */
 final class JobCard {
     private JobCard() {}
 
-    static Paper of(Plan plan, JobHead head, HouseStyle style) {
+    static Paper of(Plan plan, @Nullable Tray tray, JobHead head, HouseStyle style) {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(Block.Words.of(summary(plan, style)));
-        if (plan.steps().isEmpty()) {
-            blocks.add(Block.Words.of("Nothing has to be opened: there are no steps."));
-        }
+        blocks.add(Block.Words.of(
+                plan.steps().isEmpty() ? "Nothing has to be opened: there are no steps." : summary(plan, style)));
         table(blocks, "Parts to have ready", PlanTables.parts(plan, style));
         table(blocks, "Tools", PlanTables.tools(plan));
         sentences(blocks, "To be thought of", plan.advice());
@@ -26,8 +26,13 @@ final class JobCard {
         }
         table(blocks, "Apart", StepTable.of(plan, Phase.APART, style));
         table(blocks, "Together", StepTable.of(plan, Phase.TOGETHER, style));
-        blocks.add(LEGEND);
+        if (!plan.steps().isEmpty()) {
+            blocks.add(LEGEND);
+        }
         tightening(blocks, plan, style);
+        if (tray != null) {
+            table(blocks, "Torque wrenches", WrenchTable.of(plan, tray, style));
+        }
         table(blocks, "Follow-ups", PlanTables.followUps(plan, style));
         return new Paper(Paper.Kind.JOB_CARD, title(plan), renew(plan), head, style, blocks);
     }
@@ -37,7 +42,8 @@ final class JobCard {
     }
 
     static String renew(Plan plan) {
-        return "Renew: " + Headline.renewed(plan);
+        String renewed = Headline.renewed(plan);
+        return renewed.isEmpty() ? "" : "Renew: " + renewed;
     }
 
     /** The shapes in words. */

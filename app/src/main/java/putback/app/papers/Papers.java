@@ -1,7 +1,9 @@
 package putback.app.papers;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import putback.plan.Plan;
+import putback.plan.tools.Tray;
 
 /** All papers, each as the bytes of a PDF file. The same input gives the same bytes. */
 public final class Papers {
@@ -9,7 +11,16 @@ public final class Papers {
 
     /** The whole plan for the trolley: ladder, steps with cautions, tightening table, tools, parts, follow-ups. */
     public static byte[] jobCard(Plan plan, JobHead head, HouseStyle style) {
-        return Printing.pdf(JobCard.of(plan, head, style));
+        return jobCard(plan, null, head, style);
+    }
+
+    /**
+     * The same with the wrench for each tightening.
+     *
+     * @param tray what the garage's toolbox has for it; null where no toolbox is known
+     */
+    public static byte[] jobCard(Plan plan, @Nullable Tray tray, JobHead head, HouseStyle style) {
+        return Printing.pdf(JobCard.of(plan, tray, head, style));
     }
 
     /** What a customer says yes to: lines, tax, three figures, ceiling, what may change the price, terms, approval. */

@@ -11,6 +11,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -62,6 +65,33 @@ class PapersCommandTest {
             assertThat(said.out()).isEmpty();
             assertThat(said.exit()).isEqualTo(Exit.DONE);
             assertThat(Files.size(file)).isGreaterThan(1000);
+        }
+    }
+
+    @Test
+    void toolbox_bringsItsWrenchesOntoTheJobCard() throws IOException {
+        Path with = folder.resolve("with.pdf");
+        Path without = folder.resolve("without.pdf");
+        Said.by("plan", "front-strut", "--renew", "strut", "--pdf", without.toString());
+        Said said = Said.by(
+                "plan",
+                "front-strut",
+                "--renew",
+                "strut",
+                "--toolbox",
+                "demo",
+                "--on",
+                "2026-11-02",
+                "--pdf",
+                with.toString());
+        assertThat(said.err()).isEmpty();
+        assertThat(words(with)).contains("Torque wrenches", "; a reading may be ");
+        assertThat(words(without)).doesNotContain("Torque wrenches");
+    }
+
+    private static String words(Path file) throws IOException {
+        try (PDDocument document = Loader.loadPDF(file.toFile())) {
+            return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
         }
     }
 
