@@ -32,6 +32,13 @@ final class FastenerWords {
         return fastener.tightening() instanceof Tightening.Snug ? "snug, no figure" : NOT_KNOWN;
     }
 
+    /** The torque alone where an angle follows. */
+    String firstStage(Fastener fastener) {
+        return fastener.tightening() instanceof Tightening.TorqueThenAngle then
+                ? style.torque(then.torque())
+                : torque(fastener);
+    }
+
     /** The state of its thread, and who says the figure; nothing where there is no figure. */
     List<String> asked(Fastener fastener) {
         List<String> lines = new ArrayList<>();

@@ -10,6 +10,7 @@ import putback.plan.steps.Act;
 import putback.plan.steps.Step;
 import putback.sheet.Fastener;
 import putback.sheet.Joint;
+import putback.sheet.Tightening;
 
 /** Everything that is tightened, in the order of the way together, with room for what was read and by whom. */
 final class TighteningTable {
@@ -30,6 +31,9 @@ final class TighteningTable {
             Fastener fastener = step.fastener();
             if (step.act() == Act.TIGHTEN && joint != null && fastener != null) {
                 rows.add(table.row(step, joint, fastener));
+                if (fastener.tightening() instanceof Tightening.TorqueThenAngle then) {
+                    rows.add(table.angle(step, joint, then));
+                }
             }
         }
         return new Block.Table(table.columns(), rows, false);
@@ -55,10 +59,24 @@ final class TighteningTable {
                 Cell.of(
                         step.tool().equals("hand") ? "by hand" : step.tool(),
                         step.hold().isEmpty() ? List.of() : List.of("held with " + step.hold())),
-                Cell.of(words.torque(fastener), words.asked(fastener)),
+                Cell.of(words.firstStage(fastener), words.asked(fastener)),
                 words.window(step),
                 Cell.of(step.height().word()),
                 fastener.critical() ? new Cell(Mark.TWICE, "", List.of("by:"), List.of()) : Cell.EMPTY,
+                Cell.TICK,
+                Cell.of("\u00a0", List.of("by:")));
+    }
+
+    /** The angle is a stage of its own: two in one lose clamp load. */
+    private Row angle(Step step, Joint joint, Tightening.TorqueThenAngle then) {
+        return Row.Cells.of(
+                Cell.of("" + step.number()),
+                Cell.of(joint.name(), List.of("second stage")),
+                Cell.of(step.tool(), step.hold().isEmpty() ? List.of() : List.of("held with " + step.hold())),
+                Cell.of("then " + style.words(then.angle().text())),
+                Cell.EMPTY,
+                Cell.of(step.height().word()),
+                Cell.EMPTY,
                 Cell.TICK,
                 Cell.of("\u00a0", List.of("by:")));
     }

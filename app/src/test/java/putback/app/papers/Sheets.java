@@ -22,6 +22,8 @@ import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDResources;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureNode;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.graphics.PDXObject;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
@@ -105,6 +107,25 @@ final class Sheets implements AutoCloseable {
         };
         stripper.getText(document);
         return lowest[0];
+    }
+
+    /** What each drawing says to those who do not see it; empty for nothing. */
+    List<String> drawings() {
+        List<String> said = new ArrayList<>();
+        drawings(document.getDocumentCatalog().getStructureTreeRoot(), said);
+        return said;
+    }
+
+    private static void drawings(PDStructureNode node, List<String> said) {
+        if (node instanceof PDStructureElement element && "Figure".equals(element.getStructureType())) {
+            String words = element.getAlternateDescription();
+            said.add(words == null ? "" : words);
+        }
+        for (Object kid : node.getKids()) {
+            if (kid instanceof PDStructureNode below) {
+                drawings(below, said);
+            }
+        }
     }
 
     /** The names of all typefaces that are used; one that is not embedded has a cross before it. */

@@ -179,6 +179,7 @@ class UglyPapersTest {
                             .getKids())
                     .as(name)
                     .isNotEmpty();
+            assertThat(sheets.drawings()).as(name).noneMatch(String::isBlank);
             assertThat(sheets.document().getDocumentCatalog().getLanguage())
                     .as(name)
                     .isEqualTo("en");
