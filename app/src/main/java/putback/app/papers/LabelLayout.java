@@ -75,6 +75,7 @@ public enum LabelLayout {
 
     /** From the top edge of the page, in mm. */
     public double top(Label label) {
-        return marginTop + label.place() / across * height;
+        int row = label.place() / across;
+        return marginTop + row * height;
     }
 }

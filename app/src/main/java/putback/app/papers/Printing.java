@@ -49,8 +49,7 @@ final class Printing {
         PdfRendererBuilder builder = new PdfRendererBuilder();
         try (BatikSVGDrawer drawer = new BatikSVGDrawer()) {
             Typeface.into(builder);
-            builder.useFastMode()
-                    .usePdfUaAccessibility(true)
+            builder.usePdfUaAccessibility(true)
                     .withProducer(PRODUCER)
                     .useSVGDrawer(drawer)
                     .withHtmlContent(page, null);
