@@ -95,6 +95,16 @@ class RoomsTest {
     }
 
     @Test
+    void papersAlone_knowHowAPdfIsMade() {
+        hold(noClasses()
+                .that()
+                .resideOutsideOfPackage(inside("app.papers"))
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("com.openhtmltopdf..", "org.apache.pdfbox..", "com.google.zxing.."));
+    }
+
+    @Test
     void packages_haveNoCycles() {
         hold(slices().matching("putback.(**)").should().beFreeOfCycles());
     }

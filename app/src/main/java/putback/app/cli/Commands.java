@@ -13,6 +13,7 @@ public final class Commands {
             "plan",
             "alongside",
             "price",
+            "papers",
             "check",
             "tighten",
             "setting",
@@ -33,6 +34,7 @@ public final class Commands {
             case "plan" -> new PlanCommand();
             case "alongside" -> new AlongsideCommand();
             case "price" -> new PriceCommand();
+            case "papers" -> new PapersCommand();
             case "check" -> new CheckCommand();
             case "tighten" -> new TightenCommand();
             case "setting" -> new SettingCommand();

@@ -43,7 +43,8 @@ final class PlanCommand implements Command {
                         ToolboxFile.ON,
                         Option.value("--why", "STEP", "why this step is there; 58-59 for several"),
                         Option.flag("--json", "for other programs"),
-                        Option.value("--pdf", "FILE", "on paper; not there yet"),
+                        Option.value("--pdf", "FILE", "the job card as a PDF file"),
+                        PaperOptions.PAPER,
                         Option.value("--svg", "FILE", "the ladder as a picture")));
     }
 
@@ -62,11 +63,9 @@ final class PlanCommand implements Command {
         if (arguments.value("--svg").orElse("x").isEmpty()) {
             throw Renewing.fault(NAME, "--svg FILE: the name of the file is empty");
         }
-        if (arguments.has("--pdf")) {
-            throw new UsageFault("putback plan: --pdf is not there yet; --svg FILE draws the ladder to print");
-        }
-        if (arguments.has("--on") && !arguments.has("--toolbox")) {
-            throw Renewing.fault(NAME, "--on goes with --toolbox FILE");
+        PaperOptions.check(NAME, arguments);
+        if (arguments.has("--on") && !arguments.has("--toolbox") && !arguments.has("--pdf")) {
+            throw Renewing.fault(NAME, "--on goes with --toolbox FILE or --pdf FILE");
         }
         LocalDate on = arguments.has("--toolbox") ? ToolboxFile.on(NAME, arguments) : null;
         Toolbox toolbox = on == null
@@ -96,7 +95,8 @@ final class PlanCommand implements Command {
     }
 
     private static int show(
-            Plan plan, @Nullable Tray tray, @Nullable StepRange why, Arguments arguments, Terminal terminal) {
+            Plan plan, @Nullable Tray tray, @Nullable StepRange why, Arguments arguments, Terminal terminal)
+            throws UsageFault {
         if (arguments.has("--json")) {
             terminal.out().println(PlanJson.of(plan, tray));
             return Exit.DONE;
@@ -107,6 +107,9 @@ final class PlanCommand implements Command {
                     arguments.value("--svg").orElse(""),
                     arguments.operands().get(0),
                     terminal);
+        }
+        if (arguments.has("--pdf")) {
+            return PlanPaper.write(NAME, "job-card", plan, tray, arguments, terminal);
         }
         if (why != null && why.last() > plan.steps().size()) {
             terminal.say("putback plan: --why " + why.last() + ": this plan has the steps 1 to "

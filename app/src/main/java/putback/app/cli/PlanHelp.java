@@ -15,7 +15,7 @@ final class PlanHelp {
                 SHEET is a file or the id of a stock sheet. In a sheet with sides a plain name
                 means both unless --side says which; left.strut is one of them.
 
-                --json, --svg and --why each replace the text; give one of them. Colour is left
+                --json, --pdf, --svg and --why each replace the text; give one. Colour is left
                 out where the output is no terminal or NO_COLOR is set.
 
                 Rust and hands change times only, never what is opened. Minutes here are for

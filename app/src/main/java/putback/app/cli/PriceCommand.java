@@ -55,7 +55,9 @@ final class PriceCommand implements Command {
         options.add(LEARNT);
         options.add(PLACE);
         options.add(Option.flag("--json", "for other programs"));
-        options.add(Option.value("--pdf", "FILE", "on paper; not there yet"));
+        options.add(Option.value("--pdf", "FILE", "the estimate as a PDF file"));
+        options.add(PaperOptions.PAPER);
+        options.add(Option.value("--on", "DATE", "day on the paper; left blank if not said"));
         return new Usage(
                 NAME, "Says how long a job takes, how sure that is, and what it costs.", List.of("SHEET"), options);
     }
@@ -89,7 +91,7 @@ final class PriceCommand implements Command {
         int hands = PriceTerms.hands(arguments);
         long seed = Numbers.whole(NAME, arguments, "--seed", Long.MIN_VALUE, Long.MAX_VALUE, 1);
         Terms terms = PriceTerms.of(arguments);
-        refuseWhatIsNotThere(arguments);
+        checkPaper(arguments);
         Read.Sheet sheet = SheetFile.open(arguments.operands().get(0), terminal);
         if (sheet == null) {
             return Exit.BAD_INPUT;
@@ -117,7 +119,8 @@ final class PriceCommand implements Command {
         return print(((Planned.Sound) planned).plan(), jobs, question, arguments, terminal);
     }
 
-    private static int print(Plan plan, Jobs jobs, PriceQuestion question, Arguments arguments, Terminal terminal) {
+    private static int print(Plan plan, Jobs jobs, PriceQuestion question, Arguments arguments, Terminal terminal)
+            throws UsageFault {
         Parsed<Estimate> parsed =
                 Estimating.of(plan, jobs.each(), question.beliefs(), question.terms(), question.seed());
         if (!(parsed instanceof Parsed.Value<Estimate> sound)) {
@@ -126,6 +129,11 @@ final class PriceCommand implements Command {
         }
         Estimate estimate = sound.value().withNotes(jobs.notes());
         DrawnTimes standing = standing(plan, question);
+        if (arguments.has("--pdf")) {
+            int rust = question.beliefs().rust().usual().ordinal();
+            return PricePaper.write(
+                    new PricePaper.Priced(plan, estimate, standing, question.terms(), rust), arguments, terminal);
+        }
         terminal.out()
                 .print(
                         arguments.has("--json")
@@ -178,9 +186,13 @@ final class PriceCommand implements Command {
         return jobs;
     }
 
-    private static void refuseWhatIsNotThere(Arguments arguments) throws UsageFault {
-        if (arguments.has("--pdf")) {
-            throw new UsageFault("putback price: --pdf is not there yet; --json and the text are");
+    private static void checkPaper(Arguments arguments) throws UsageFault {
+        if (arguments.has("--json") && arguments.has("--pdf")) {
+            throw Renewing.fault(NAME, "--json and --pdf do not go together; give one of them");
+        }
+        PaperOptions.check(NAME, arguments);
+        if (arguments.has("--on") && !arguments.has("--pdf")) {
+            throw Renewing.fault(NAME, "--on goes with --pdf FILE");
         }
     }
 

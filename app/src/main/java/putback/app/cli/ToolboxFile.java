@@ -13,7 +13,7 @@ import putback.tightening.toolbox.Toolbox;
 /** Opens the toolbox that a command is given, and the day it is looked at. */
 final class ToolboxFile {
     static final Option TOOLBOX = Option.value("--toolbox", "FILE", "the garage's tools; demo is an example");
-    static final Option ON = Option.value("--on", "DATE", "day of the work, for calibration; else today");
+    static final Option ON = Option.value("--on", "DATE", "day of the work, on paper and for calibration");
     private static final String DEMO = "demo";
 
     private ToolboxFile() {}

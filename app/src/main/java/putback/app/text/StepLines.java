@@ -9,7 +9,7 @@ import putback.quantity.Minutes;
 import putback.sheet.Joint;
 
 /** Steps of one fixing that follow each other and stand on one line. */
-final class StepLines {
+public final class StepLines {
     private final List<Step> steps;
 
     private StepLines(List<Step> steps) {
@@ -17,7 +17,7 @@ final class StepLines {
     }
 
     /** The steps from this place on that fold into one: start, run down, tighten. */
-    static StepLines at(List<Step> all, int from, int end) {
+    public static StepLines at(List<Step> all, int from, int end) {
         List<Step> folded = new ArrayList<>(3);
         Step first = all.get(from);
         folded.add(first);
@@ -37,18 +37,18 @@ final class StepLines {
                 && (next.act() == Act.RUN_DOWN || next.act() == Act.TIGHTEN);
     }
 
-    int count() {
+    public int count() {
         return steps.size();
     }
 
     /** {@code 12} or {@code 12–14}. */
-    String number() {
+    public String number() {
         int last = steps.get(steps.size() - 1).number();
         return steps.size() == 1 ? "" + last : steps.get(0).number() + "–" + last;
     }
 
     /** Work and set-up, with one decimal; nothing for none. */
-    String minutes() {
+    public String minutes() {
         Minutes sum = Minutes.ZERO;
         for (Step step : steps) {
             sum = sum.plus(step.minutes()).plus(step.setup());
@@ -57,7 +57,7 @@ final class StepLines {
     }
 
     /** What stands on the rail: how the fixing is left. */
-    String mark(String rail) {
+    public String mark(String rail) {
         Step last = steps.get(steps.size() - 1);
         return switch (last.act()) {
             case UNDO -> "○";
@@ -70,7 +70,7 @@ final class StepLines {
     }
 
     /** The sentences, the fixing named once, then the tools. */
-    String words() {
+    public String words() {
         StringBuilder words = new StringBuilder(160);
         for (int i = 0; i < steps.size(); i++) {
             String text = i == 0 ? steps.get(i).text() : unnamed(steps.get(i));
@@ -134,12 +134,12 @@ final class StepLines {
     }
 
     /** The passes of a tightening. */
-    List<String> stages() {
+    public List<String> stages() {
         return steps.get(steps.size() - 1).stages();
     }
 
     /** All cautions, each once. */
-    List<String> cautions() {
+    public List<String> cautions() {
         List<String> cautions = new ArrayList<>();
         for (Step step : steps) {
             for (String caution : step.cautions()) {
@@ -151,11 +151,11 @@ final class StepLines {
         return cautions;
     }
 
-    Step last() {
+    public Step last() {
         return steps.get(steps.size() - 1);
     }
 
-    Step first() {
+    public Step first() {
         return steps.get(0);
     }
 }

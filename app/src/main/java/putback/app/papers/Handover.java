@@ -1,0 +1,32 @@
+package putback.app.papers;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import putback.labour.price.Invoice;
+
+/**
+ * What goes with a car that is given back.
+ *
+ * @param title what the car is, or the sheet's title
+ * @param done what was done, a sentence each
+ * @param invoice null where there is nothing to pay
+ * @param carried what stays open on purpose, by whom and why; the car is then not to be driven
+ * @param cautions for the owner
+ * @param recheck null where no wheel was off
+ */
+public record Handover(
+        String title,
+        List<String> done,
+        @Nullable Invoice invoice,
+        List<Finding> findings,
+        List<String> carried,
+        List<String> cautions,
+        GarageTerms law,
+        @Nullable Recheck recheck) {
+    public Handover {
+        done = List.copyOf(done);
+        findings = List.copyOf(findings);
+        carried = List.copyOf(carried);
+        cautions = List.copyOf(cautions);
+    }
+}

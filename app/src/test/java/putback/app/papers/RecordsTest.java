@@ -1,0 +1,68 @@
+package putback.app.papers;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import putback.app.fixtures.Plans;
+import putback.plan.Plan;
+import putback.quantity.Torque;
+
+class RecordsTest {
+    @Test
+    void tighteningRecord_saysWhatWasAskedAndWhatWasRead() throws IOException {
+        Plan plan = Plans.struts();
+        List<Reading> readings = List.of(
+                new Reading("left.top-nuts", new Torque(23.2), "M. Varn", "14:05", "", "W2", ""),
+                new Reading("left.wheel-nuts", new Torque(120), "M. Varn", "15:40", "O. Ostrel", "W1", ""),
+                new Reading("cowl-screws", null, "M. Varn", "15:02", "", "", "no figure found in the maker's data"));
+        byte[] pdf = Papers.tighteningRecord(plan, readings, Invented.HEAD, Invented.EURO);
+        try (Sheets sheets = Sheets.of(pdf)) {
+            sheets.pictures("tightening-record");
+            assertThat(sheets.text())
+                    .contains("Tightening record, job 2026-0117", "O. Ostrel", "W1", "15:40")
+                    .contains("outside what it may be");
+            assertThat(sheets.outside()).isEmpty();
+        }
+    }
+
+    @Test
+    void fillInCard_hasALineForEachOpenedJoint() throws IOException {
+        try (Sheets sheets = Sheets.of(Papers.fillInCard(Plans.struts(), Invented.HEAD, HouseStyle.PLAIN))) {
+            sheets.pictures("fill-in");
+            assertThat(sheets.text()).contains("Fill-in card", "Strut to hub carrier, left", "Source of the torque");
+            assertThat(sheets.outside()).isEmpty();
+        }
+    }
+
+    @Test
+    void handover_saysWhatWasDoneFoundDeclinedAndWhenToComeBack() throws IOException {
+        Quote quote = Invented.quote(Invented.plan("demo-van", "damper"), new BigDecimal("500.00"));
+        Handover handover = new Handover(
+                "Tamsel Dory, small van",
+                List.of("Renewed the rear dampers, left and right.", "Wheel nuts tightened on the ground, by W1."),
+                quote.estimate().invoice(),
+                List.of(
+                        new Finding(
+                                Finding.Kind.DECLINED_SAFETY,
+                                "Brake hose, rear left, cracked to the cords",
+                                "it may burst under the foot",
+                                "Next month, I only drive to the ferry."),
+                        new Finding(Finding.Kind.FOUND, "Lowest coil of the left spring rusted", "", "")),
+                List.of(),
+                List.of("The pedal is firm; the first stops may be longer.", "A knock from behind: come back at once."),
+                GarageTerms.BLANK,
+                new Recheck(50, LocalDate.of(2026, 11, 16), new Torque(90), "garage's own record"));
+        try (Sheets sheets = Sheets.of(Papers.handover(handover, Invented.HEAD, Invented.EURO))) {
+            sheets.pictures("handover");
+            assertThat(sheets.text())
+                    .contains("What was done", "Invoice", "Total", "declined: the car is not safe with it")
+                    .contains("“Next month, I only drive to the ferry.”", "Recheck card", "about 50 km", "16.11.2026")
+                    .contains("90 N·m (66 lbf·ft)", "source: garage's own record", "not legal advice");
+            assertThat(sheets.outside()).isEmpty();
+        }
+    }
+}
