@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
  * @param joint null where it is about a part or a follow-up
  * @param part null where it is about a joint or a follow-up
  * @param followUp null where it is about a joint or a part
- * @param detail one clause for a person
+ * @param detail one clause for a person, after the name of what it is about
  */
 public record Debt(
         Kind kind,

@@ -29,6 +29,7 @@ public enum Did {
     BREAK,
     REPLACE_FASTENER,
     CARRY,
+    CORRECT,
     NOTE;
 
     /** As files spell it: {@code second-look}. */

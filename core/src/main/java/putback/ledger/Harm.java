@@ -25,14 +25,29 @@ final class Harm {
 
     private Harm() {}
 
+    /** Whether it is one of the places where something comes off, or steering or brakes go with it. */
+    static boolean isCritical(String id) {
+        return place(id) < PLACES.size();
+    }
+
     private static int place(String id) {
         for (int place = 0; place < PLACES.size(); place++) {
             for (String word : PLACES.get(place)) {
-                if (id.contains(word)) {
+                if (names(id, word)) {
                     return place;
                 }
             }
         }
         return PLACES.size();
+    }
+
+    /** Whether the word begins one of the id's own: {@code arm} is in {@code left.arm-front}, not in {@code alarm}. */
+    private static boolean names(String id, String word) {
+        for (int at = id.indexOf(word); at >= 0; at = id.indexOf(word, at + 1)) {
+            if (at == 0 || !Character.isLetterOrDigit(id.charAt(at - 1))) {
+                return true;
+            }
+        }
+        return false;
     }
 }

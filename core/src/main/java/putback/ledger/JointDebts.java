@@ -2,14 +2,17 @@ package putback.ledger;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
+import java.util.Set;
 import putback.ledger.Debt.Kind;
 import putback.quantity.Torque;
 import putback.sheet.Height;
 
 /** What one joint owes. */
 final class JointDebts {
-    private static final double NOISE = 1e-9;
+    /** An angle may be a tenth off, as a torque may where nobody states its limits. */
+    private static final double USUAL = 0.1;
+
+    private static final String LOOK = "a second look by another person, or by the same one ten minutes later";
 
     private final String joint;
     private final JointStory story;
@@ -21,94 +24,116 @@ final class JointDebts {
     }
 
     /**
-     * @param fixing null where the plan does not know the joint
+     * @param due follow-ups that are still due
      */
-    static List<Debt> of(String joint, JointStory story, Promised.@Nullable Fixing fixing) {
+    static List<Debt> of(String joint, JointStory story, Promised promised, Set<String> due) {
         JointDebts all = new JointDebts(joint, story);
+        Fixing fixing = promised.joints().get(joint);
         if (story.isBroken()) {
             all.owe(Kind.BROKEN, "damaged, and no new fastener since");
         }
-        if (story.isTouched()) {
-            all.closed(fixing);
+        if (fixing == null) {
+            if (story.isOpenedOrLoosened()) {
+                all.unknown();
+            }
+        } else if (story.isTouched()) {
+            all.known(fixing, promised, due);
         }
         return all.debts;
     }
 
-    private void closed(Promised.@Nullable Fixing fixing) {
-        Event tightened = story.tightened();
-        boolean threaded = fixing == null || fixing.threaded();
+    /** Nobody can say whether it is tight enough, so that somebody else looks it up and looks at it. */
+    private void unknown() {
         if (story.isOpen()) {
-            owe(Kind.NOT_STARTED, "open");
-            return;
-        }
-        if (threaded && tightened == null) {
+            owe(Kind.NOT_STARTED, open() + "; the plan does not know it");
+        } else if (story.tightened() == null) {
             owe(
                     Kind.NOT_TIGHTENED,
-                    fixing == null
-                            ? "closed by hand; the plan does not know it, so say that it is tight"
-                            : story.isStarted() ? "on its thread, not tight" : "broken loose, not tight again");
-        }
-        if (fixing == null) {
-            return;
-        }
-        if (fixing.newFastener() && !story.isReplaced() && story.isStarted()) {
-            owe(Kind.FASTENER_REUSED, "single-use, and no new one is on record");
-        }
-        if (tightened != null) {
-            tight(tightened, fixing);
+                    "closed, and nobody says that it is tight; the plan does not know it, nor what torque it asks");
+        } else if (!story.isLookedAt(true)) {
+            owe(
+                    Kind.SECOND_LOOK,
+                    "the plan does not know it: what torque it asks and what follows from opening it has to be looked"
+                            + " up; it wants " + LOOK);
         }
     }
 
-    private void tight(Event tightened, Promised.Fixing fixing) {
-        if (tightened.untorqued() == null || tightened.torqueNm() != null) {
-            figures(tightened, fixing);
+    private void known(Fixing fixing, Promised promised, Set<String> due) {
+        Event tightened = story.tightened();
+        if (story.isOpen()) {
+            owe(Kind.NOT_STARTED, open());
+            return;
         }
-        if (!suits(story.height(), fixing.height())) {
+        boolean loose = tightened == null && (fixing.threaded() || story.isLoosened() && !story.isStarted());
+        if (loose) {
+            owe(Kind.NOT_TIGHTENED, loose());
+        }
+        if (fixing.newFastener() && !story.isReplaced() && story.isOpenedOrLoosened() && story.isStarted()) {
+            owe(Kind.FASTENER_REUSED, "single-use, and no new one is on record");
+        }
+        if (tightened != null && fixing.tight() != null) {
+            tight(tightened, fixing.tight(), promised, due);
+        }
+        if (fixing.secondLook() && !loose && !story.isLookedAt(fixing.threaded())) {
+            owe(Kind.SECOND_LOOK, "wants " + LOOK);
+        }
+    }
+
+    private String open() {
+        return story.isReplacedWhenTight() ? "has a new fastener that is not on its thread yet" : "still open";
+    }
+
+    private String loose() {
+        if (!story.isStarted()) {
+            return "broken loose, not tightened again";
+        }
+        return story.isRunDown() ? "run down, not tightened" : "on its thread, not tightened";
+    }
+
+    private void tight(Event tightened, PlanStep.Tight asked, Promised promised, Set<String> due) {
+        for (String before : asked.after()) {
+            if (story.wasOwedThen(before) && !due.contains(before)) {
+                String work = promised.nameInside(before);
+                owe(Kind.NOT_TIGHTENED, "tightened too early; this comes before it: " + work + ". Tighten it again");
+                return;
+            }
+        }
+        figures(tightened, asked);
+        if (asked.height() != Height.RAISED && !Footing.fits(story.height(), asked.height())) {
             Height at = story.height();
             owe(
                     Kind.WRONG_HEIGHT,
-                    "to be tightened " + where(fixing.height()) + ", done "
-                            + (at == null ? "at a height that nobody wrote down" : where(at)));
-        }
-        if (fixing.secondLook() && !story.isLookedAt()) {
-            owe(Kind.SECOND_LOOK, "by another person, or by the same one ten minutes later");
+                    "to be tightened " + Footing.where(asked.height()) + ", done "
+                            + (at == null ? "at a height that nobody wrote down" : Footing.where(at)));
         }
     }
 
-    private void figures(Event tightened, Promised.Fixing fixing) {
-        Double wanted = fixing.torqueNm();
+    private void figures(Event tightened, PlanStep.Tight asked) {
+        Double wanted = asked.torqueNm();
         Double read = tightened.torqueNm();
-        if (wanted != null && read == null) {
-            owe(Kind.TORQUE_MISSING, new Torque(wanted).text() + " wanted, no reading");
-        } else if (fixing.angleDeg() != null && tightened.angleDeg() == null) {
-            owe(Kind.TORQUE_MISSING, "the angle is not ticked: " + Torque.figure(fixing.angleDeg()) + " deg");
+        Double angle = asked.angleDeg();
+        Double turned = tightened.angleDeg();
+        boolean excused = tightened.untorqued() != null && read == null;
+        if (wanted != null && read == null && !excused) {
+            owe(Kind.TORQUE_MISSING, new Torque(wanted).text() + " wanted, no reading written down");
+        } else if (angle != null && turned == null && !excused) {
+            owe(Kind.TORQUE_MISSING, Torque.figure(angle) + " deg further wanted, not ticked");
         }
-        if (wanted != null && read != null) {
-            inside(read, fixing);
-        }
-    }
-
-    private void inside(double read, Promised.Fixing fixing) {
-        Double least = fixing.leastNm();
-        Double most = fixing.mostNm();
-        if (least != null && most != null && (read < least - NOISE || read > most + NOISE)) {
-            owe(
-                    Kind.TORQUE_OUTSIDE,
-                    new Torque(read).text() + " read, " + Torque.windowText(new Torque(least), new Torque(most))
-                            + " allowed");
+        Double least = asked.leastNm();
+        Double most = asked.mostNm();
+        if (read != null && least != null && most != null && Readings.isOutside(read, least, most)) {
+            owe(Kind.TORQUE_OUTSIDE, Readings.torque(read, least, most));
+        } else if (angle != null && turned != null) {
+            turned(turned, angle);
         }
     }
 
-    /** On wheels the car is at ride height too. */
-    private static boolean suits(@Nullable Height done, Height wanted) {
-        return wanted == Height.ANY
-                || wanted == Height.RAISED
-                || done == wanted
-                || wanted == Height.RIDE_HEIGHT && done == Height.ON_WHEELS;
-    }
-
-    private static String where(Height height) {
-        return height == Height.RIDE_HEIGHT ? "at ride height" : height.word();
+    private void turned(double turned, double asked) {
+        double least = (1 - USUAL) * asked;
+        double most = (1 + USUAL) * asked;
+        if (Readings.isOutside(turned, least, most)) {
+            owe(Kind.TORQUE_OUTSIDE, Readings.angle(turned, least, most));
+        }
     }
 
     private void owe(Kind kind, String detail) {

@@ -2,6 +2,7 @@ package putback.ledger;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import putback.sheet.Height;
 
@@ -12,64 +13,110 @@ final class JointStory {
     private boolean opened;
     private boolean loosened;
     private boolean started;
+    private boolean runDown;
     private boolean replaced;
+    private boolean replacedWhenTight;
     private boolean broken;
+    private @Nullable Event undone;
+    private @Nullable Event seated;
     private @Nullable Event tightened;
     private @Nullable Height height;
+    private Set<String> owedThen = Set.of();
     private boolean looked;
+    private boolean lookedWhenSeated;
+
+    JointStory copy() {
+        JointStory copy = new JointStory();
+        copy.opened = opened;
+        copy.loosened = loosened;
+        copy.started = started;
+        copy.runDown = runDown;
+        copy.replaced = replaced;
+        copy.replacedWhenTight = replacedWhenTight;
+        copy.broken = broken;
+        copy.undone = undone;
+        copy.seated = seated;
+        copy.tightened = tightened;
+        copy.height = height;
+        copy.owedThen = owedThen;
+        copy.looked = looked;
+        copy.lookedWhenSeated = lookedWhenSeated;
+        return copy;
+    }
 
     /**
      * @param standing how the car stands by the events before; null where none says
+     * @param due follow-ups that are due by the events before
      */
-    void add(Event event, @Nullable Height standing) {
+    void add(Event event, @Nullable Height standing, Set<String> due) {
         switch (event.did()) {
-            case UNDO -> reopen();
+            case UNDO -> {
+                reopen();
+                undone = event;
+            }
             case BREAK_LOOSE -> {
                 loosened = true;
                 tightened = null;
                 looked = false;
             }
-            case START, RUN_DOWN -> started = true;
-            case REPLACE_FASTENER -> {
-                if (tightened != null) {
-                    reopen();
-                }
-                replaced = true;
-                broken = false;
+            case START, RUN_DOWN -> {
+                started = true;
+                runDown |= event.did() == Did.RUN_DOWN;
+                seated = event;
+                lookedWhenSeated = false;
             }
+            case REPLACE_FASTENER -> replace();
             case BREAK -> broken = true;
             case TIGHTEN -> {
                 started = true;
                 tightened = event;
                 height = event.height() == null ? standing : event.height();
+                owedThen = Set.copyOf(due);
                 looked = false;
             }
-            case SECOND_LOOK -> looked |= isLook(event);
+            case SECOND_LOOK -> {
+                looked |= isLook(tightened, event);
+                lookedWhenSeated |= isLook(seated, event);
+            }
             default -> {}
         }
+    }
+
+    private void replace() {
+        if (tightened != null) {
+            reopen();
+            replacedWhenTight = true;
+        }
+        opened = true;
+        replaced = true;
+        broken = false;
     }
 
     private void reopen() {
         opened = true;
         loosened = false;
         started = false;
+        runDown = false;
         replaced = false;
+        replacedWhenTight = false;
+        undone = null;
+        seated = null;
         tightened = null;
         looked = false;
+        lookedWhenSeated = false;
     }
 
     /** By another person, or by the same one ten minutes later. */
-    private boolean isLook(Event look) {
-        Event last = tightened;
-        if (last == null) {
+    private static boolean isLook(@Nullable Event closed, Event look) {
+        if (closed == null) {
             return false;
         }
-        Instant then = last.at();
+        Instant then = closed.at();
         Instant now = look.at();
         if (then != null && now != null && now.isBefore(then)) {
             return false;
         }
-        String one = last.by().strip();
+        String one = closed.by().strip();
         String other = look.by().strip();
         if (!one.isEmpty() && !other.isEmpty() && !one.equalsIgnoreCase(other)) {
             return true;
@@ -77,9 +124,14 @@ final class JointStory {
         return then != null && now != null && Duration.between(then, now).compareTo(FRESH_LIGHT) >= 0;
     }
 
-    /** Opened, or broken loose and left so. */
+    /** Opened, broken loose and left so, or closed by somebody who never said that it was open. */
     boolean isTouched() {
-        return opened || loosened;
+        return opened || loosened || started;
+    }
+
+    /** Whether it was opened, or loosened, whoever closed it since. */
+    boolean isOpenedOrLoosened() {
+        return opened || loosened || seated != null;
     }
 
     boolean isOpen() {
@@ -90,16 +142,45 @@ final class JointStory {
         return started;
     }
 
+    boolean isRunDown() {
+        return runDown;
+    }
+
+    boolean isLoosened() {
+        return loosened;
+    }
+
     boolean isReplaced() {
         return replaced;
+    }
+
+    boolean isReplacedWhenTight() {
+        return replacedWhenTight;
     }
 
     boolean isBroken() {
         return broken;
     }
 
-    boolean isLookedAt() {
-        return looked;
+    /**
+     * @param threaded whether its last tightening is what is looked at, or only how it was closed
+     */
+    boolean isLookedAt(boolean threaded) {
+        return threaded ? looked : looked || lookedWhenSeated;
+    }
+
+    /** Whether the last tightening is dated before the undoing that the ledger has ahead of it. */
+    boolean isDatedBackwards() {
+        Event first = undone;
+        Event then = tightened;
+        Instant opening = first == null ? null : first.at();
+        Instant closing = then == null ? null : then.at();
+        return opening != null && closing != null && closing.isBefore(opening);
+    }
+
+    /** Whether the follow-up was still due when it was tightened. */
+    boolean wasOwedThen(String followUp) {
+        return owedThen.contains(followUp);
     }
 
     /** The last tightening that still holds; null for none. */

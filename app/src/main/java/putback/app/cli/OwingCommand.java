@@ -55,7 +55,7 @@ final class OwingCommand implements Command {
         if (arguments.has("--json")) {
             terminal.out().println(OwingJson.of(owing));
         } else {
-            terminal.out().print(OwingText.of(owing, Screen.here()));
+            terminal.out().print(OwingText.of(owing, sound.promised(), Screen.here()));
         }
         return owing.isSettled() ? Exit.DONE : Exit.OWES;
     }

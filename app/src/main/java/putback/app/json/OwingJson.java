@@ -27,13 +27,16 @@ public final class OwingJson {
             json.endObject();
         }
         json.endArray();
-        json.key("mayBeDriven").value(owing.isSettled() && owing.carried().isEmpty());
+        json.key("mayBeDriven").value(owing.mayBeDriven());
         json.key("untorqued").beginArray();
         for (Map.Entry<String, String> joint : owing.untorqued().entrySet()) {
             json.beginObject().key("joint").value(joint.getKey());
             json.key("reason").value(joint.getValue()).endObject();
         }
-        return json.endArray().endObject().toString();
+        json.endArray();
+        json.key("notDrivenBecause").strings(owing.stands());
+        json.key("remarks").strings(owing.remarks());
+        return json.endObject().toString();
     }
 
     private static void debt(JsonWriter json, Debt debt) {

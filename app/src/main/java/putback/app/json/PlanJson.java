@@ -15,6 +15,7 @@ import putback.plan.tools.Tray;
 import putback.sheet.Assembly;
 import putback.sheet.Fastener;
 import putback.sheet.FollowUp;
+import putback.sheet.Joint;
 import putback.sheet.Part;
 import putback.sheet.Station;
 import putback.sheet.Tightening;
@@ -71,6 +72,7 @@ public final class PlanJson {
         json.endArray();
         tools();
         needs();
+        names();
         json.key("advice").strings(plan.advice());
         json.key("warnings").strings(plan.warnings());
         return json.endObject().toString();
@@ -122,6 +124,7 @@ public final class PlanJson {
         TrayJson.step(
                 json, Limits.of(step), tray == null ? null : tray.wrenches().get(step.number()));
         json.key("stages").strings(step.stages());
+        afterwards(step);
         json.key("why").strings(step.why());
         json.key("cautions").strings(step.cautions());
         json.key("text").value(step.text());
@@ -131,6 +134,47 @@ public final class PlanJson {
     private void hardware(Step step) {
         Fastener fastener = step.act() == Act.TIGHTEN || step.act() == Act.START ? step.fastener() : null;
         json.key("fasteners").value(fastener == null ? null : fastener.singleUse() ? "new" : "re-used");
+    }
+
+    /** What the ledger asks for later: what opening brings, what comes before what. */
+    private void afterwards(Step step) {
+        Joint joint = step.joint();
+        FollowUp followUp = step.followUp();
+        if (joint != null && step.act() == Act.UNDO) {
+            json.key("count").value(joint.fastener().count());
+            json.key("brings").strings(inThisTrip(joint.entry().brings()));
+        }
+        if (joint != null && step.act() == Act.TIGHTEN) {
+            json.key("tightenAfter").strings(inThisTrip(joint.entry().timing().tightenAfter()));
+        }
+        if (followUp != null) {
+            json.key("doneAt").value(followUp.height().word());
+            json.key("follows").strings(inThisTrip(followUp.follows()));
+        }
+    }
+
+    private List<String> inThisTrip(List<String> ids) {
+        List<String> kept = new ArrayList<>(ids.size());
+        for (FollowUp followUp : plan.selection().followUps()) {
+            if (ids.contains(followUp.id())) {
+                kept.add(followUp.id());
+            }
+        }
+        return kept;
+    }
+
+    private void names() {
+        json.key("names").beginObject();
+        for (Joint joint : assembly.joints()) {
+            json.key(joint.id()).value(joint.name());
+        }
+        for (Part part : assembly.parts()) {
+            json.key(part.id()).value(part.name());
+        }
+        for (FollowUp followUp : assembly.sheet().followUps()) {
+            json.key(followUp.id()).value(followUp.name());
+        }
+        json.endObject();
     }
 
     private void tightening(@Nullable Fastener fastener) {

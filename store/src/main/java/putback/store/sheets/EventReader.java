@@ -8,6 +8,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import putback.ledger.Did;
 import putback.ledger.Event;
+import putback.ledger.Signature;
 import putback.quantity.Shown;
 import putback.sheet.Nearest;
 import putback.store.sheets.Node.Entries;
@@ -23,9 +24,7 @@ record EventReader(Faults faults) {
             return null;
         }
         Event event = new Event(
-                fields.text("id"),
-                at(fields),
-                or(fields.text("by"), ""),
+                signature(fields),
                 did,
                 fields.text("joint"),
                 fields.text("part"),
@@ -35,10 +34,21 @@ record EventReader(Faults faults) {
                 fields.height("height"),
                 fields.number("torqueNm"),
                 fields.number("angleDeg"),
+                fields.named("wrench"),
                 fields.text("untorqued"),
-                fields.text("reason"));
+                fields.text("reason"),
+                fields.text("corrects"));
         complete(event, fields);
         return event;
+    }
+
+    private Signature signature(JsonFields fields) {
+        return new Signature(
+                fields.text("id"),
+                at(fields),
+                or(fields.text("by"), ""),
+                or(fields.text("device"), ""),
+                fields.count("seq"));
     }
 
     private static String or(@Nullable String text, String otherwise) {
@@ -72,6 +82,7 @@ record EventReader(Faults faults) {
                     case TAKE_OFF, OFFER_UP, RENEW, SUPPORT, RELEASE -> event.part() == null ? "part" : "";
                     case FOLLOW_UP -> event.followUp() == null ? "followUp" : "";
                     case CARRY -> carried(event);
+                    case CORRECT -> event.corrects() == null ? "corrects" : event.reason() == null ? "reason" : "";
                     case BREAK -> event.joint() == null && event.part() == null ? "joint or part" : "";
                     default -> "";
                 };

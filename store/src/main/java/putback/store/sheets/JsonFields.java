@@ -2,7 +2,9 @@ package putback.store.sheets;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import putback.quantity.Parsed;
 import putback.quantity.PlainNumber;
@@ -15,6 +17,7 @@ import putback.store.sheets.Node.Text;
 /** The keys of a JSON object that other programs write: unknown ones are left alone, {@code null} is not given. */
 record JsonFields(Entries entries, Faults faults) {
     private static final double MOST = 1e6;
+    private static final int WHOLE_DIGITS = 15;
 
     Place place() {
         return entries.place();
@@ -31,6 +34,14 @@ record JsonFields(Entries entries, Faults faults) {
         }
         faults.add(node.place(), key + ": this is " + node.phrase() + "; write a text");
         return null;
+    }
+
+    /** A name, or a thing that has its name under {@code id}, as a plan has its wrench; null for anything else. */
+    @Nullable
+    String named(String key) {
+        Node node = entries.get(key);
+        Node id = node instanceof Entries thing ? thing.get("id") : node;
+        return id instanceof Text text && !text.isNothing() && !text.text().isBlank() ? text.text() : null;
     }
 
     boolean is(String key, String word) {
@@ -59,6 +70,43 @@ record JsonFields(Entries entries, Faults faults) {
     Double number(String key) {
         Node node = entries.get(key);
         return node == null || Node.isNothing(node) ? null : number(key, node);
+    }
+
+    /** A whole number from 1 up. */
+    @Nullable
+    Long count(String key) {
+        Node node = entries.get(key);
+        if (node == null || Node.isNothing(node)) {
+            return null;
+        }
+        String written = node instanceof Text text ? text.text() : node.phrase();
+        Parsed<BigDecimal> parsed = PlainNumber.parse(written);
+        if (parsed instanceof Parsed.Value<BigDecimal> value
+                && value.value().stripTrailingZeros().scale() <= 0
+                && value.value().signum() > 0
+                && value.value().precision() - value.value().scale() <= WHOLE_DIGITS) {
+            return value.value().longValue();
+        }
+        faults.add(node.place(), key + ": \"" + Shown.text(written) + "\" is not a whole number from 1 up");
+        return null;
+    }
+
+    /** Texts by key; what is no text is told. */
+    Map<String, String> map(String key) {
+        Node node = entries.get(key);
+        Map<String, String> map = new LinkedHashMap<>();
+        if (node instanceof Entries inner) {
+            JsonFields fields = new JsonFields(inner, faults);
+            for (String name : inner.byKey().keySet()) {
+                String text = fields.text(name);
+                if (text != null) {
+                    map.put(name, text);
+                }
+            }
+        } else if (node != null && !Node.isNothing(node)) {
+            faults.add(node.place(), key + ": this is " + node.phrase() + "; write a map of texts");
+        }
+        return map;
     }
 
     List<Double> numbers(String key) {

@@ -1,10 +1,12 @@
 package putback.store.sheets;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import putback.ledger.Did;
+import putback.ledger.PlanStep;
 import putback.ledger.Promised;
 import putback.quantity.Torque;
 import putback.sheet.Height;
@@ -15,11 +17,8 @@ import putback.tightening.ReadingWindow;
 /** Reads from a plan what it promised. Keys that are not needed here are left alone, since plans may have more. */
 final class PromiseReader {
     private final Faults faults;
-    private final Map<String, Promised.Fixing> joints = new LinkedHashMap<>();
-    private final Map<String, List<String>> renewed = new LinkedHashMap<>();
-    private final Map<String, List<String>> followUps = new LinkedHashMap<>();
-    private final Map<String, List<String>> leaves = new LinkedHashMap<>();
-    private final Map<String, List<String>> comes = new LinkedHashMap<>();
+    private final List<PlanStep> steps = new ArrayList<>();
+    private final Set<String> joints = new LinkedHashSet<>();
 
     PromiseReader(Faults faults) {
         this.faults = faults;
@@ -28,112 +27,97 @@ final class PromiseReader {
     /** Null, with the fault told, when it is no plan. */
     @Nullable
     Promised promised(Entries top) {
-        if (!(top.get("steps") instanceof Items steps)) {
+        if (!(top.get("steps") instanceof Items items)) {
             faults.add(top.place(), "this is no plan: it has no list of steps; write one with putback plan --json");
             return null;
         }
-        for (Node step : steps.items()) {
+        for (Node step : items.items()) {
             if (step instanceof Entries entries) {
                 step(new JsonFields(entries, faults));
             } else {
                 faults.add(step.place(), "a step is a map, this is " + step.phrase());
             }
         }
-        for (String id : new JsonFields(top, faults).texts("followUps")) {
-            followUps.putIfAbsent(id, List.of());
-        }
-        return new Promised(joints, renewed, followUps, leaves, comes);
+        JsonFields fields = new JsonFields(top, faults);
+        Set<String> hung = new LinkedHashSet<>(fields.texts("hung"));
+        return Promised.of(steps, fields.texts("followUps"), hung, fields.map("names"));
     }
 
     private void step(JsonFields step) {
-        String act = step.text("do");
-        String part = step.text("part");
-        String joint = step.text("joint");
-        if (act == null) {
+        String word = step.text("do");
+        if (word == null) {
             faults.add(step.place(), "a step has no do, which it needs");
             return;
         }
-        switch (act) {
-            case "undo", "start" -> joint(joint, act.equals("start") && step.is("fasteners", "new"));
-            case "tighten" -> tighten(step, joint);
-            case "second-look" -> looked(joint);
-            case "take-off" -> moved(leaves, part, step);
-            case "offer-up" -> moved(comes, part, step);
-            case "renew" -> moved(renewed, part, step);
-            case "follow-up" -> followUp(step);
-            default -> {}
+        Did did = Did.of(word);
+        if (did == null) {
+            return;
         }
-    }
-
-    private void joint(@Nullable String joint, boolean isNew) {
-        if (joint != null) {
-            joints.put(joint, isNew ? known(joint).renewed() : known(joint));
-        }
-    }
-
-    private Promised.Fixing known(String joint) {
-        return joints.getOrDefault(joint, Promised.Fixing.PLAIN);
-    }
-
-    private void tighten(JsonFields step, @Nullable String joint) {
-        if (joint == null) {
+        String joint = step.text("joint");
+        if (joint == null && did == Did.TIGHTEN) {
             faults.add(step.place(), "a step that tightens names no joint");
             return;
         }
-        Promised.Fixing known = known(joint);
+        if (joint != null) {
+            joints.add(joint);
+        }
+        Height height = step.height("height");
+        Long number = step.count("n");
+        Long count = step.count("count");
+        String text = step.text("text");
+        steps.add(new PlanStep(
+                number == null ? steps.size() + 1 : number.intValue(),
+                did,
+                joint,
+                step.text("part"),
+                step.texts("with"),
+                step.text("aid"),
+                step.text("followUp"),
+                height == null ? Height.ANY : height,
+                text == null ? "" : text,
+                did == Did.TIGHTEN ? tight(step, height) : null,
+                step.is("fasteners", "new"),
+                count == null ? 1 : count.intValue(),
+                step.texts("brings"),
+                did == Did.FOLLOW_UP ? errand(step) : null));
+    }
+
+    private static PlanStep.Tight tight(JsonFields step, @Nullable Height standing) {
         Double torque = step.number("torqueNm");
         List<Double> window = step.numbers("windowNm");
         boolean given = window.size() == 2;
         Height asked = step.height("tightenAt");
-        Height height = asked == null ? step.height("height") : asked;
-        joints.put(
-                joint,
-                new Promised.Fixing(
-                        true,
-                        torque,
-                        step.number("angleDeg"),
-                        torque == null
-                                ? null
-                                : Double.valueOf(
-                                        given
-                                                ? window.get(0)
-                                                : ReadingWindow.usualLeast(new Torque(torque))
-                                                        .newtonMetres()),
-                        torque == null
-                                ? null
-                                : Double.valueOf(
-                                        given
-                                                ? window.get(1)
-                                                : ReadingWindow.usualMost(new Torque(torque))
-                                                        .newtonMetres()),
-                        height == null ? Height.ANY : height,
-                        known.newFastener() || step.is("fasteners", "new"),
-                        known.secondLook()));
+        Height height = asked == null ? standing : asked;
+        Double least = null;
+        Double most = null;
+        if (torque != null) {
+            Torque wanted = new Torque(torque);
+            least = given
+                    ? window.get(0)
+                    : Double.valueOf(ReadingWindow.usualLeast(wanted).newtonMetres());
+            most = given
+                    ? window.get(1)
+                    : Double.valueOf(ReadingWindow.usualMost(wanted).newtonMetres());
+        }
+        return new PlanStep.Tight(
+                torque,
+                step.number("angleDeg"),
+                least,
+                most,
+                height == null ? Height.ANY : height,
+                step.texts("tightenAfter"),
+                Math.max(1, step.texts("stages").size()));
     }
 
-    private void looked(@Nullable String joint) {
-        if (joint != null) {
-            joints.put(joint, known(joint).lookedAt());
-        }
-    }
-
-    private static void moved(Map<String, List<String>> to, @Nullable String part, JsonFields step) {
-        if (part != null) {
-            to.put(part, step.texts("with"));
-        }
-    }
-
-    private void followUp(JsonFields step) {
-        String id = step.text("followUp");
-        if (id == null) {
-            return;
-        }
+    /** Where no opened joint says that it brings the follow-up, those among its reasons do. */
+    private PlanStep.Errand errand(JsonFields step) {
         List<String> brought = new ArrayList<>();
         for (String why : step.texts("why")) {
-            if (joints.containsKey(why)) {
+            if (joints.contains(why)) {
                 brought.add(why);
             }
         }
-        followUps.put(id, brought);
+        Height height = step.height("doneAt");
+        return new PlanStep.Errand(brought, height == null ? Height.ANY : height, step.texts("follows"));
     }
 }
