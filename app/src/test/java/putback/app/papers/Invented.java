@@ -4,11 +4,11 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import putback.app.text.Headline;
+import putback.labour.price.Beliefs;
 import putback.labour.price.Estimate;
 import putback.labour.price.Estimating;
 import putback.labour.price.Job;
 import putback.labour.price.Terms;
-import putback.labour.price.Beliefs;
 import putback.labour.seized.RustGrade;
 import putback.labour.seized.RustGrades;
 import putback.plan.Plan;
@@ -65,7 +65,8 @@ final class Invented {
                 BigDecimal.ZERO,
                 ceiling);
         Job job = new Job(Headline.renewed(plan), plan.wanted());
-        Parsed<Estimate> estimate = Estimating.of(plan, List.of(job), Beliefs.of(RustGrades.all(RustGrade.))values()[3], terms, 1);
+        Parsed<Estimate> estimate =
+                Estimating.of(plan, List.of(job), Beliefs.of(RustGrades.all(RustGrade.values()[3])), terms, 1);
         return new Quote(plan, ((Parsed.Value<Estimate>) estimate).value(), null, terms, 3);
     }
 }
