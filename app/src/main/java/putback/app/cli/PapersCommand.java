@@ -43,6 +43,23 @@ final class PapersCommand implements Command {
     @Override
     public int run(Arguments arguments, Terminal terminal) throws UsageFault {
         Renewing renewing = Renewing.of(NAME, arguments);
+        String kind = kind(arguments);
+        Read.Sheet sheet = SheetFile.open(arguments.operands().get(0), terminal);
+        Wanted wanted = sheet == null ? null : renewing.on(sheet.assembly(), sheet.name(), terminal);
+        if (sheet == null || wanted == null) {
+            return Exit.BAD_INPUT;
+        }
+        Planned planned = Planner.plan(sheet.assembly(), wanted);
+        if (planned instanceof Planned.Locked locked) {
+            terminal.say("putback: " + sheet.name() + ": " + locked.sentence());
+            return Exit.NO_SOUND_ANSWER;
+        }
+        Plan plan = ((Planned.Sound) planned).plan();
+        return PlanPaper.write(NAME, kind, plan, null, arguments, terminal);
+    }
+
+    /** Which paper it is to be; all that is wrong with the options is told before a sheet is read. */
+    private static String kind(Arguments arguments) throws UsageFault {
         String kind = arguments.value(KIND).orElse("");
         if (!KINDS.contains(kind)) {
             throw Renewing.fault(
@@ -56,17 +73,6 @@ final class PapersCommand implements Command {
             throw Renewing.fault(NAME, "--paper roll is for labels; a " + kind + " is on a4 or letter");
         }
         PaperOptions.check(NAME, arguments);
-        Read.Sheet sheet = SheetFile.open(arguments.operands().get(0), terminal);
-        Wanted wanted = sheet == null ? null : renewing.on(sheet.assembly(), sheet.name(), terminal);
-        if (sheet == null || wanted == null) {
-            return Exit.BAD_INPUT;
-        }
-        Planned planned = Planner.plan(sheet.assembly(), wanted);
-        if (planned instanceof Planned.Locked locked) {
-            terminal.say("putback: " + sheet.name() + ": " + locked.sentence());
-            return Exit.NO_SOUND_ANSWER;
-        }
-        Plan plan = ((Planned.Sound) planned).plan();
-        return PlanPaper.write(NAME, kind, plan, null, arguments, terminal);
+        return kind;
     }
 }

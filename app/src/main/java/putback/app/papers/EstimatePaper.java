@@ -49,6 +49,8 @@ final class EstimatePaper {
             jobs.add("Renew: " + job.name() + " (asked for)");
         }
         JobCard.sentences(blocks, "What is to be done", jobs);
+        JobCard.sentences(
+                blocks, "Suggested, and not in this price", quote.plan().advice());
     }
 
     private void price() {

@@ -92,24 +92,10 @@ final class HandoverPaper {
         if (recheck == null) {
             return;
         }
-        LocalDate by = recheck.by();
-        Torque torque = recheck.torque();
         blocks.add(new Block.NewPage());
         blocks.add(new Block.Heading("Recheck card: wheel fasteners"));
-        List<String> sentences = new ArrayList<>();
-        sentences.add("Come back after about " + style.about(recheck.kilometres()) + ", by "
-                + (by == null ? "______________" : style.date(by)) + " at the latest.");
-        sentences.add("Wheel fasteners settle after a wheel was off. They are tightened again with a torque wrench, car"
-                + " standing on its wheels.");
-        sentences.add("If a wheel knocks or shakes before that: stop where it is safe, and call.");
-        blocks.add(new Block.Framed("Wheels were off", sentences));
-        blocks.add(Block.Words.of(
-                torque == null
-                        ? "Torque: not known. It is looked up in the maker's data, never guessed."
-                        : "Torque: " + style.torque(torque) + ", "
-                                + (recheck.source().isEmpty()
-                                        ? "source not given."
-                                        : "source: " + recheck.source() + ".")));
+        blocks.add(new Block.Framed("Wheels were off", comeBack(recheck)));
+        blocks.add(Block.Words.of(torque(recheck)));
         List<Row> rows = new ArrayList<>();
         for (int i = 0; i < RECHECKS; i++) {
             rows.add(Row.Cells.of(Cell.of("\u00a0", List.of("\u00a0"))));
@@ -123,5 +109,24 @@ final class HandoverPaper {
                         new Column("By", 20, false)),
                 rows,
                 false));
+    }
+
+    private List<String> comeBack(Recheck recheck) {
+        LocalDate by = recheck.by();
+        return List.of(
+                "Come back after about " + style.about(recheck.kilometres()) + ", by "
+                        + (by == null ? "______________" : style.date(by)) + " at the latest.",
+                "Wheel fasteners settle after a wheel was off. They are tightened again with a torque wrench, car"
+                        + " standing on its wheels.",
+                "If a wheel knocks or shakes before that: stop where it is safe, and call.");
+    }
+
+    private String torque(Recheck recheck) {
+        Torque torque = recheck.torque();
+        if (torque == null) {
+            return "Torque: not known. It is looked up in the maker's data, never guessed.";
+        }
+        String source = recheck.source().isEmpty() ? "source not given." : "source: " + recheck.source() + ".";
+        return "Torque: " + style.torque(torque) + ", " + source;
     }
 }

@@ -58,8 +58,7 @@ public record LabelSheet(String title, LabelLayout layout, List<List<Label>> pag
                 joint.side().word(),
                 FastenerWords.name(joint),
                 fastener.count() + " x "
-                        + (size.isEmpty() ? joint.entry().kind().word() : size)
-                        + (fastener.singleUse() ? ", single-use" : ""),
+                        + (size.isEmpty() ? joint.entry().kind().word() : size),
                 fastener.singleUse(),
                 job,
                 QrCode.svg(text));

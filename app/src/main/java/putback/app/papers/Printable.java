@@ -1,8 +1,8 @@
 package putback.app.papers;
 
 import java.lang.Character.UnicodeScript;
-import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /**
  * A page whose letters can all be printed. What the typeface lacks is said in words, not left out, and not a sign that
@@ -12,7 +12,7 @@ final class Printable {
     private static final String NOTE = "<div id=\"unprintable\"></div>";
     private static final char IN_DRAWINGS = '\u25a1';
 
-    private static final List<String> UNITS = List.of(" N·m", " lbf·ft", " lbf·in", " mm", " min");
+    private static final Pattern BEFORE_UNIT = Pattern.compile("(?<=\\d) (?=(?:N·m|lbf·ft|lbf·in|mm|min)\\b)");
 
     private final StringBuilder to;
     private boolean lacking;
@@ -36,11 +36,7 @@ final class Printable {
 
     /** A figure stays with its unit. */
     static String joined(String html) {
-        String page = html;
-        for (String unit : UNITS) {
-            page = page.replace(unit, "\u00a0" + unit.substring(1));
-        }
-        return page;
+        return BEFORE_UNIT.matcher(html).replaceAll("\u00a0");
     }
 
     private void copy(String html) {

@@ -36,6 +36,8 @@ final class Typeface {
     }
 
     private static Font glyphs() {
+        // Nothing is shown: without this a desktop opens a connection to its screen, or an icon in its dock.
+        System.setProperty("java.awt.headless", "true");
         try (InputStream stream = open("Regular")) {
             return Font.createFont(Font.TRUETYPE_FONT, stream);
         } catch (FontFormatException | IOException fault) {

@@ -17,7 +17,12 @@ class EstimatePaperTest {
             String total = Invented.EURO.money(quote.estimate().invoice().total());
             assertThat(sheets.text())
                     .contains("Garage Ostrel & Varn", "Ilke Sørbråten-Đặng", "Tax no. QX 000 111 222", "02.11.2026")
-                    .contains("Likely", "4 jobs in 5 stay within", "Stop and call before", "Up to 500,00 €, with tax")
+                    .contains(
+                            "Likely",
+                            "4 jobs in 5 stay within",
+                            "Stop and call before",
+                            "Suggested, and not in this price",
+                            "Up to 500,00 €, with tax")
                     .contains("Rust: reckoned for grade 3 of 4", "not legal advice", "Who said yes")
                     .contains(total.replace("\u00a0", " "));
             assertThat(sheets.outside()).isEmpty();

@@ -47,8 +47,11 @@ class LabelSheetTest {
     }
 
     @Test
-    void code_isReadBackByAReaderOfItsOwn() throws Exception {
-        String svg = QrCode.svg("JOB 2026-0117 BAG 3 left.strut-to-hub");
-        assertThat(Sheets.qr(svg)).isEqualTo("JOB 2026-0117 BAG 3 left.strut-to-hub");
+    void code_isReadFromThePrintedLabel() throws Exception {
+        try (Sheets roll = Sheets.of(Papers.labels(Plans.struts(), Invented.HEAD, PaperSize.ROLL));
+                Sheets plain = Sheets.of(Papers.labels(Plans.struts(), JobHead.BLANK, PaperSize.ROLL))) {
+            assertThat(roll.qr(4)).isEqualTo("JOB 2026-0117 BAG 4 left.wheel-nuts");
+            assertThat(plain.qr(9)).isEqualTo("BAG 9 left.strut-to-hub");
+        }
     }
 }

@@ -65,4 +65,35 @@ class RecordsTest {
             assertThat(sheets.outside()).isEmpty();
         }
     }
+
+    @Test
+    void carThatStillOwes_isGivenBackWithAWarningAndAnUnknownTorqueStaysUnknown() throws IOException {
+        Handover handover = new Handover(
+                "Tamsel Dory, small van",
+                List.of(),
+                null,
+                List.of(),
+                List.of("Wheel angles not checked, M. Varn: no appointment before Thursday."),
+                List.of(),
+                GarageTerms.BLANK,
+                new Recheck(100, null, null, ""));
+        try (Sheets sheets = Sheets.of(Papers.handover(handover, JobHead.BLANK, Invented.DOLLAR))) {
+            sheets.pictures("handover-owes");
+            assertThat(sheets.text())
+                    .contains("Not to be driven. This is still open:", "Wheel angles not checked, M. Varn")
+                    .contains("Nothing to pay.", "Nothing else was written down.", "about 60 mi")
+                    .contains("Torque: not known. It is looked up in the maker's data, never guessed.");
+            assertThat(sheets.outside()).isEmpty();
+        }
+    }
+
+    @Test
+    void lineThatNobodyHasRead_isLeftToAPen() throws IOException {
+        byte[] pdf = Papers.tighteningRecord(Plans.link(), List.of(), JobHead.BLANK, HouseStyle.PLAIN);
+        try (Sheets sheets = Sheets.of(pdf)) {
+            assertThat(sheets.text())
+                    .contains("Asked for", "A reading may be", "Second look by", "Signature")
+                    .doesNotContain("no torque read", "outside what it may be");
+        }
+    }
 }

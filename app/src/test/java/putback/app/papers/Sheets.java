@@ -5,7 +5,6 @@ import com.google.zxing.ChecksumException;
 import com.google.zxing.FormatException;
 import com.google.zxing.NotFoundException;
 import com.google.zxing.RGBLuminanceSource;
-import com.google.zxing.common.BitMatrix;
 import com.google.zxing.common.HybridBinarizer;
 import com.google.zxing.qrcode.QRCodeReader;
 import java.awt.image.BufferedImage;
@@ -14,8 +13,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
@@ -36,6 +33,7 @@ import org.apache.pdfbox.text.TextPosition;
 final class Sheets implements AutoCloseable {
     private static final Path PICTURES = Path.of("target", "screenshots");
     private static final int DPI = 100;
+    private static final int PRINTER_DPI = 300;
     private final PDDocument document;
 
     private Sheets(PDDocument document) {
@@ -150,22 +148,11 @@ final class Sheets implements AutoCloseable {
         }
     }
 
-    /** What a reader finds in the QR code, drawn from the path of its SVG. */
-    static String qr(String svg) throws NotFoundException, ChecksumException, FormatException {
-        int size = Integer.parseInt(svg.replaceAll("(?s).*viewBox=\"0 0 (\\d+) .*", "$1"));
-        int scale = 4;
-        BitMatrix dark = new BitMatrix(size * scale);
-        Matcher bars = Pattern.compile("M(\\d+) (\\d+)h(\\d+)").matcher(svg);
-        while (bars.find()) {
-            int x = Integer.parseInt(bars.group(1));
-            int y = Integer.parseInt(bars.group(2));
-            dark.setRegion(x * scale, y * scale, Integer.parseInt(bars.group(3)) * scale, scale);
-        }
-        int[] pixels = new int[size * scale * size * scale];
-        for (int i = 0; i < pixels.length; i++) {
-            pixels[i] = dark.get(i % (size * scale), i / (size * scale)) ? 0xff000000 : 0xffffffff;
-        }
-        RGBLuminanceSource light = new RGBLuminanceSource(size * scale, size * scale, pixels);
+    /** What a reader finds in the QR code of a page, as a printer would print it. */
+    String qr(int page) throws IOException, NotFoundException, ChecksumException, FormatException {
+        BufferedImage image = new PDFRenderer(document).renderImageWithDPI(page - 1, PRINTER_DPI, ImageType.RGB);
+        int[] pixels = image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
+        RGBLuminanceSource light = new RGBLuminanceSource(image.getWidth(), image.getHeight(), pixels);
         return new QRCodeReader()
                 .decode(new BinaryBitmap(new HybridBinarizer(light)))
                 .getText();
