@@ -8,7 +8,6 @@ import putback.plan.selection.WantedNames.Understood;
 import putback.quantity.Shown;
 import putback.store.sheets.Fault;
 import putback.store.sheets.Read;
-import putback.store.sheets.SheetReader;
 
 /** What the planner answers: a plan, or lines to show with a status. */
 sealed interface Answer {
@@ -19,12 +18,12 @@ sealed interface Answer {
      */
     record Refused(int status, String heading, List<String> lines) implements Answer {}
 
-    static Answer to(Question question) {
-        if (!SheetReader.stockIds().contains(question.sheet())) {
+    static Answer to(Question question, Shelf shelf) {
+        Read read = shelf.read(question.sheet());
+        if (read == null) {
             return new Refused(
                     404, "No such sheet", List.of("There is no sheet called " + Shown.text(question.sheet()) + "."));
         }
-        Read read = SheetReader.stock(question.sheet());
         if (read instanceof Read.Faulty faulty) {
             List<String> lines = faulty.faults().stream().map(Fault::toString).toList();
             return new Refused(422, "This sheet cannot be used", lines);

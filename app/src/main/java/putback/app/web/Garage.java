@@ -6,6 +6,7 @@ import java.time.ZoneId;
 import org.jspecify.annotations.Nullable;
 import putback.plan.Plan;
 import putback.plan.tools.Tray;
+import putback.store.books.Books;
 import putback.tightening.toolbox.Toolbox;
 
 /**
@@ -13,8 +14,15 @@ import putback.tightening.toolbox.Toolbox;
  *
  * @param toolbox null where none was given
  * @param clock says by which day calibration is judged
+ * @param books where customers, cars and jobs are kept; null where nothing is
  */
-public record Garage(@Nullable Toolbox toolbox, Clock clock) {
+public record Garage(
+        @Nullable Toolbox toolbox, Clock clock, @Nullable Books books) {
+    /** Without books: questions are answered, nothing is kept. */
+    public Garage(@Nullable Toolbox toolbox, Clock clock) {
+        this(toolbox, clock, null);
+    }
+
     /** Without a toolbox. */
     public static final Garage UNKNOWN = new Garage(null, Clock.system(ZoneId.systemDefault()));
 

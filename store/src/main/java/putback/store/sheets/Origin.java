@@ -2,6 +2,7 @@ package putback.store.sheets;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -99,6 +100,23 @@ sealed interface Origin {
         @Override
         public @Nullable Origin base(String written) {
             return Stock.has(written) ? new OfStock(written) : null;
+        }
+    }
+
+    record OfText(String name, String written) implements Origin {
+        @Override
+        public String identity() {
+            return "text " + name;
+        }
+
+        @Override
+        public @Nullable String text(Faults faults) {
+            return SourceText.decoded(written.getBytes(StandardCharsets.UTF_8), name, Form.SHEET, faults);
+        }
+
+        @Override
+        public @Nullable Origin base(String base) {
+            return Stock.has(base) ? new OfStock(base) : null;
         }
     }
 }

@@ -25,6 +25,15 @@ public final class SheetReader {
         return Stock.has(id) ? read(new Origin.OfStock(id), id) : unknown(id, "");
     }
 
+    /**
+     * Reads a text, such as a car's own sheet. Its bases are looked for among the stock sheets.
+     *
+     * @param name what stands before line and column in a fault
+     */
+    public static Read text(String name, String text) {
+        return read(new Origin.OfText(name, text), name);
+    }
+
     /** Reads what a user named: a stock sheet where it is the plain id of one, else a file. */
     public static Read open(String fileOrStockId) {
         if (Stock.has(fileOrStockId)) {

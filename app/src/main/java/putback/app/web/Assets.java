@@ -1,0 +1,26 @@
+package putback.app.web;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.io.InputStream;
+
+/** Files that come with the program. */
+final class Assets implements PageGroup {
+    @Override
+    public void add(RoutesConfig routes) {
+        routes.get("/page.css", context -> send(context, "page.css", "text/css"));
+        routes.get("/page.js", context -> send(context, "page.js", "text/javascript"));
+        routes.get("/mark.svg", context -> send(context, "mark.svg", "image/svg+xml"));
+    }
+
+    static void send(Context context, String name, String type) throws IOException {
+        try (InputStream stream = Assets.class.getResourceAsStream("/putback/app/web/" + name)) {
+            if (stream == null) {
+                throw new IllegalStateException(name + " is missing from the program");
+            }
+            context.contentType(type + "; charset=utf-8");
+            context.result(stream.readAllBytes());
+        }
+    }
+}

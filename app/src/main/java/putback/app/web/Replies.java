@@ -1,0 +1,65 @@
+package putback.app.web;
+
+import io.javalin.http.Context;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import putback.quantity.Shown;
+
+/** What every group of pages does with a request. */
+final class Replies {
+    static final String TOLD = "told";
+
+    private final Pages pages;
+
+    Replies(Pages pages) {
+        this.pages = pages;
+    }
+
+    /** The templates. */
+    Pages pages() {
+        return pages;
+    }
+
+    /** The first value of each name in the address. */
+    static Map<String, String> typed(Context context) {
+        return first(context.queryParamMap());
+    }
+
+    /** The first value of each name in the form that was sent. */
+    static Map<String, String> sent(Context context) {
+        return first(context.formParamMap());
+    }
+
+    private static Map<String, String> first(Map<String, List<String>> all) {
+        Map<String, String> values = new HashMap<>();
+        for (Map.Entry<String, List<String>> value : all.entrySet()) {
+            values.put(value.getKey(), value.getValue().get(0));
+        }
+        return values;
+    }
+
+    static boolean isPart(Context context) {
+        return context.path().endsWith("-part");
+    }
+
+    void page(Context context, String html) {
+        context.contentType("text/html; charset=utf-8").result(html);
+    }
+
+    void refuse(Context context, Answer.Refused refused) {
+        context.status(refused.status());
+        context.attribute(TOLD, true);
+        page(
+                context,
+                isPart(context)
+                        ? pages.refused(refused.heading(), refused.lines())
+                        : pages.message(refused.heading(), refused.lines()));
+    }
+
+    /** Nothing is at this address, because there is no such thing. */
+    void missing(Context context, String thing, String name) {
+        String said = "There is no " + thing + " called " + Shown.text(name) + ".";
+        refuse(context, new Answer.Refused(404, "No such " + thing, List.of(said)));
+    }
+}
