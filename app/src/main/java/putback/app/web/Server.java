@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.jspecify.annotations.Nullable;
+import putback.store.books.Books;
 
 /** Serves the pages on the loopback address. Nothing it sends names another address. */
 public final class Server implements AutoCloseable {
@@ -27,7 +28,15 @@ public final class Server implements AutoCloseable {
         Shelf shelf = new Shelf(garage);
         groups.add(new Assets());
         groups.add(new SheetPages(replies, garage, shelf));
-        groups.add(new FirstPage(replies, garage));
+        Books books = garage.books();
+        if (books == null) {
+            groups.add(new FirstPage(replies));
+        } else {
+            groups.add(new GaragePages(replies, books));
+            groups.add(new JobPages(replies, books, shelf, new NoLedgers()));
+            groups.add(new AskPages(replies, books, shelf));
+            groups.add(new SaidPages(replies, books, shelf));
+        }
         QUIET.forEach(logger -> logger.setLevel(Level.OFF));
         javalin = Javalin.create(config -> {
                     config.startup.showJavalinBanner = false;
