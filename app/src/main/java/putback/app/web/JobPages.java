@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import putback.job.Course;
 import putback.job.Stage;
 import putback.job.Standing;
+import putback.plan.Plan;
 import putback.quantity.Parsed;
 import putback.store.books.Approval;
 import putback.store.books.Audit;
@@ -127,7 +128,7 @@ final class JobPages implements PageGroup {
             Saved<Job> moved = new Jobs(books).move(change, job, to, form.who(), form.text("why"));
             if (moved instanceof Saved.Done<Job>) {
                 new Audit(books).add(change, form.who(), job.id(), "moved", to.words());
-                after(change, file, to);
+                after(change, file, quoting.plan(), to);
             }
             return moved;
         });
@@ -135,8 +136,8 @@ final class JobPages implements PageGroup {
     }
 
     /** What a stage brings with it: the day a wheel goes back on the road, its fasteners are booked for another look. */
-    private void after(Change change, JobFile file, Stage to) {
-        if (to == Stage.HANDED_OVER && file.rechecks().isEmpty() && ledgers.wheelWasOff(file)) {
+    private void after(Change change, JobFile file, @Nullable Plan plan, Stage to) {
+        if (to == Stage.HANDED_OVER && file.rechecks().isEmpty() && plan != null && Ledgers.wheelComesOff(plan)) {
             JobForms.bookRecheck(books, change, file);
         }
     }

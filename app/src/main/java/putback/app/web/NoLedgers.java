@@ -2,6 +2,7 @@ package putback.app.web;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import putback.app.papers.Reading;
 import putback.plan.Plan;
 
 final class NoLedgers implements Ledgers {
@@ -16,7 +17,12 @@ final class NoLedgers implements Ledgers {
     }
 
     @Override
-    public boolean wheelWasOff(JobFile file) {
-        return false;
+    public List<Reading> readings(JobFile file) {
+        return List.of();
+    }
+
+    @Override
+    public List<String> carried(JobFile file, Plan plan) {
+        return List.of();
     }
 }
