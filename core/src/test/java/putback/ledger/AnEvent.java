@@ -16,6 +16,7 @@ public final class AnEvent {
     private @Nullable String followUp;
     private @Nullable Height height;
     private @Nullable Double torqueNm;
+    private @Nullable Double angleDeg;
     private @Nullable String wrench;
     private @Nullable String reason;
     private @Nullable String corrects;
@@ -38,6 +39,7 @@ public final class AnEvent {
         event.followUp = step.followUp();
         event.height = step.height();
         event.torqueNm = step.tight() == null ? null : step.tight().torqueNm();
+        event.angleDeg = step.tight() == null ? null : step.tight().angleDeg();
         return event;
     }
 
@@ -88,7 +90,7 @@ public final class AnEvent {
 
     public Event event() {
         return new Event(
-                signature, did, joint, part, with, aid, followUp, height, torqueNm, null, wrench, null, reason,
+                signature, did, joint, part, with, aid, followUp, height, torqueNm, angleDeg, wrench, null, reason,
                 corrects);
     }
 }
