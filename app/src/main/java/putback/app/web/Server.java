@@ -32,11 +32,12 @@ public final class Server implements AutoCloseable {
         if (books == null) {
             groups.add(new FirstPage(replies));
         } else {
+            Ledgers ledgers = new Ledgers(books);
             groups.add(new GaragePages(replies, books));
-            groups.add(new JobPages(replies, books, shelf, new NoLedgers()));
+            groups.add(new JobPages(replies, books, shelf, ledgers));
             groups.add(new AskPages(replies, books, shelf));
             groups.add(new SaidPages(replies, books, shelf));
-            groups.add(new PaperPages(replies, books, shelf, garage, new NoLedgers()));
+            groups.add(new PaperPages(replies, books, shelf, garage, ledgers));
             groups.add(new SettingPages(replies, books));
         }
         QUIET.forEach(logger -> logger.setLevel(Level.OFF));

@@ -13,10 +13,13 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.extension.AfterAllCallback;
 import org.junit.jupiter.api.extension.BeforeAllCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
+import putback.store.books.Books;
+import putback.store.database.Database;
 import putback.store.sheets.ToolboxRead;
 import putback.store.sheets.ToolboxReader;
 
@@ -24,15 +27,29 @@ import putback.store.sheets.ToolboxReader;
 final class Screens implements BeforeAllCallback, AfterAllCallback {
     private static final Path PICTURES = Path.of("target", "screenshots");
 
+    private final @Nullable Supplier<Database> database;
     private @Nullable Server server;
+    private @Nullable Database opened;
     private @Nullable Playwright playwright;
     private @Nullable Browser browser;
+
+    /** Without books. */
+    Screens() {
+        database = null;
+    }
+
+    /** With books in a database. */
+    Screens(Supplier<Database> database) {
+        this.database = database;
+    }
 
     @Override
     public void beforeAll(ExtensionContext context) {
         ToolboxRead.Sound sound = (ToolboxRead.Sound) ToolboxReader.demo();
         Clock clock = Clock.fixed(Instant.parse("2026-11-02T12:00:00Z"), ZoneOffset.UTC);
-        server = Server.start(0, new Garage(sound.toolbox(), clock));
+        opened = database == null ? null : database.get();
+        Books books = opened == null ? null : new Books(opened, "garage", clock);
+        server = Server.start(0, new Garage(sound.toolbox(), clock, books));
         playwright = Playwright.create(
                 new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
         browser = playwright
@@ -55,6 +72,9 @@ final class Screens implements BeforeAllCallback, AfterAllCallback {
         browser().close();
         Objects.requireNonNull(playwright).close();
         server().close();
+        if (opened != null) {
+            opened.close();
+        }
     }
 
     private Browser browser() {
