@@ -134,7 +134,7 @@ public final class Server implements AutoCloseable {
                     .skipRemainingHandlers();
         }
         context.header("X-Content-Type-Options", "nosniff");
-        context.header("Referrer-Policy", "no-referrer");
+        context.header("Referrer-Policy", "same-origin");
         context.header("Cache-Control", "no-store");
     }
 }

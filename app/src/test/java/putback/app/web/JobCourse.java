@@ -77,11 +77,11 @@ abstract class JobCourse {
 
     private static void scope(Page page) {
         page.click("text=Tick what is to be renewed");
-        page.click("text=Tamsel Dory");
+        page.click("nav a:has-text('Tamsel Dory, small van')");
         page.check("input[value=damper]");
         page.check("input[name=side][value=left]");
         page.click("text=This is the job");
-        assertThat(page.textContent("#scope")).contains("Damper");
+        assertThat(page.textContent("#scope")).contains("Rear damper");
     }
 
     private void price(Page page) {
@@ -185,7 +185,9 @@ abstract class JobCourse {
             try (BrowserContext owner = screens().context(390, ColorScheme.LIGHT)) {
                 Page seen = owner.newPage();
                 seen.navigate("http://" + link);
-                assertThat(seen.textContent("main")).contains("Damper", "Total").doesNotContain("0555 12");
+                assertThat(seen.textContent("main"))
+                        .contains("Rear damper", "Total")
+                        .doesNotContain("0555 12");
                 picture(seen, "link");
                 seen.fill("input[name=who]", "Orla Quent");
                 seen.click("button:has-text('Yes, up to')");
