@@ -5,6 +5,7 @@ import putback.angles.adjusting.AngleJob;
 import putback.angles.adjusting.Turned;
 import putback.app.json.AnglesJson;
 import putback.app.text.AnglesText;
+import putback.app.wheels.CarSvg;
 import putback.store.sheets.AnglesRead;
 import putback.store.sheets.AnglesReader;
 import putback.store.sheets.Fault;
@@ -59,6 +60,11 @@ final class AnglesCommand implements Command {
         }
         AngleJob job = ((AnglesRead.Sound) read).job();
         Turned turned = job.turned();
+        String svg = arguments.value("--svg").orElse(null);
+        if (svg != null) {
+            return PictureFile.write(
+                    svg, file, CarSvg.draw(job.title(), job.reading().angles(), turned), terminal);
+        }
         terminal.out().print(arguments.has("--json") ? AnglesJson.of(job, turned) + "\n" : AnglesText.of(job, turned));
         return Exit.DONE;
     }

@@ -5,6 +5,7 @@ import org.jspecify.annotations.Nullable;
 import putback.angles.adjusting.AngleJob;
 import putback.angles.adjusting.Outcome;
 import putback.angles.adjusting.Turned;
+import putback.angles.meaning.Pointer;
 import putback.angles.readings.CarAngles;
 import putback.angles.readings.CarReading;
 import putback.angles.readings.Figure;
@@ -46,7 +47,14 @@ public final class AnglesJson {
         car(turned.after());
         json.endObject();
         outcome(turned);
-        json.key("notes").strings(AngleNotes.of(job, turned));
+        json.key("pointsTo").beginArray();
+        for (Pointer pointer : AngleNotes.pointers(job)) {
+            json.beginObject().key("sign").value(pointer.sign());
+            json.key("to").value(pointer.pointsTo());
+            json.key("because").value(pointer.because());
+            json.key("source").value(pointer.source()).endObject();
+        }
+        json.endArray().key("notes").strings(AngleNotes.of(job, turned));
         return json.endObject().toString();
     }
 

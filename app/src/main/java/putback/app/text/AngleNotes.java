@@ -5,6 +5,9 @@ import java.util.List;
 import putback.angles.adjusting.AngleJob;
 import putback.angles.adjusting.Outcome;
 import putback.angles.adjusting.Turned;
+import putback.angles.meaning.Bent;
+import putback.angles.meaning.Pointer;
+import putback.angles.meaning.Pull;
 import putback.angles.readings.CarAngles;
 import putback.angles.readings.Figure;
 import putback.angles.readings.Measure;
@@ -37,6 +40,14 @@ public final class AngleNotes {
         }
         stops(notes, job, turned);
         return notes;
+    }
+
+    /** What the readings point to, bent parts first. */
+    public static List<Pointer> pointers(AngleJob job) {
+        CarAngles angles = job.reading().angles();
+        List<Pointer> pointers = new ArrayList<>(Bent.of(angles, job.wanted()));
+        pointers.addAll(Pull.of(angles, job.wanted()));
+        return pointers;
     }
 
     private static void sweep(List<String> notes, AngleJob job, Place place) {

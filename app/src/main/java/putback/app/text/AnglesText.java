@@ -8,6 +8,7 @@ import putback.angles.adjusting.Adjuster;
 import putback.angles.adjusting.AngleJob;
 import putback.angles.adjusting.Outcome;
 import putback.angles.adjusting.Turned;
+import putback.angles.meaning.Pointer;
 import putback.angles.readings.CarAngles;
 import putback.angles.readings.CarReading;
 import putback.angles.readings.Figure;
@@ -36,7 +37,18 @@ public final class AnglesText {
         text.turning(job, turned);
         List<String> notes = AngleNotes.of(job, turned);
         text.paragraph(notes);
+        text.pointers(AngleNotes.pointers(job));
         return text.text.toString();
+    }
+
+    /** Never a verdict: what a sign may come from. */
+    private void pointers(List<Pointer> pointers) {
+        if (!pointers.isEmpty()) {
+            text.append("\nAs read, before anything is turned:\n");
+        }
+        for (Pointer pointer : pointers) {
+            RowText.wrapped(text, "- ", pointer.text());
+        }
     }
 
     private void paragraph(List<String> lines) {

@@ -1,11 +1,14 @@
 package putback.store.sheets;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import putback.angles.linkage.Corner;
 import putback.angles.linkage.Layout;
+import putback.angles.reach.Tie;
 import putback.angles.space.Vector;
 import putback.quantity.Length;
 import putback.store.sheets.Node.Entries;
@@ -21,6 +24,7 @@ public final class CornerReader {
     private static final Map<String, Boolean> SIDES = new TreeMap<>(Map.of("left", false, "right", true));
 
     private final Faults faults = new Faults();
+    private final List<Tie> ties = new ArrayList<>();
 
     private CornerReader() {}
 
@@ -29,7 +33,7 @@ public final class CornerReader {
         Corner corner = reader.corner(file);
         return corner == null || !reader.faults.isEmpty()
                 ? new CornerRead.Faulty(reader.faults.sorted())
-                : new CornerRead.Sound(corner);
+                : new CornerRead.Sound(corner, reader.ties);
     }
 
     private @Nullable Corner corner(String name) {
@@ -48,6 +52,7 @@ public final class CornerReader {
         Fields rod = adjust == null ? null : adjust.map("rod", Keys.ROD);
         Corner.Bolt joint = bolt == null ? null : bolt(bolt, right);
         Double pitch = rod == null ? null : pitch(rod);
+        ties.addAll(new TieReader(right, faults).all(file));
         Vector spin = spin(file, right);
         if (points == null || radius == null || spin == null) {
             return null;
@@ -80,7 +85,7 @@ public final class CornerReader {
                 bolt,
                 pitch);
         for (Corner.Doubt doubt : corner.doubts()) {
-            Fields about = doubt.point().equals("spin-axis") ? file : points;
+            Fields about = file.has(doubt.point()) ? file : points;
             about.fault(doubt.point(), doubt.message());
         }
         return corner;

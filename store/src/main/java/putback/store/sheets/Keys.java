@@ -128,7 +128,8 @@ final class Keys {
     static final Set<String> ATTEMPT = keys(RESORT, "hazards");
 
     /** What a file of one suspension may have. */
-    static final Set<String> CORNER = keys("suspension", "side", "points", "spin-axis", "tyre-radius", "adjust");
+    static final Set<String> CORNER =
+            keys("suspension", "side", "points", "spin-axis", "tyre-radius", "adjust", "ties");
 
     static final Set<String> STRUT_POINTS = keys(
             "arm-front",
@@ -149,6 +150,7 @@ final class Keys {
             "rod-inner",
             "rod-outer",
             "wheel-centre");
+    static final Set<String> TIE = keys("kind", "from", "to", "free", "plunge");
     static final Set<String> ADJUST = keys("bolt", "rod");
     static final Set<String> BOLT = keys("pivot", "spacing");
     static final Set<String> ROD = keys("pitch");
