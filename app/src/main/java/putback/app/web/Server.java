@@ -78,6 +78,14 @@ public final class Server implements AutoCloseable {
         routes.get("/plan", this::plan);
         routes.get("/tightening", this::tightening);
         routes.get("/tightening-part", this::tightening);
+        for (String path : List.of("/angles", "/angles-part")) {
+            routes.get(path, this::angles);
+            routes.post(path, this::angles);
+        }
+        for (String path : List.of("/corner", "/corner-part")) {
+            routes.get(path, this::corner);
+            routes.post(path, this::corner);
+        }
         routes.get("/price", this::price);
         routes.get("/price-part", this::price);
         routes.get("/plan.svg", context -> file(context, "image/svg+xml"));
@@ -167,6 +175,23 @@ public final class Server implements AutoCloseable {
     private void tightening(Context context) {
         TighteningView view = TighteningView.of(typed(context), garage);
         page(context, isPart(context) ? pages.tighteningPart(view) : pages.tightening(view));
+    }
+
+    private void angles(Context context) {
+        page(context, pages.angles(WheelsView.of(sent(context)), isPart(context)));
+    }
+
+    private void corner(Context context) {
+        page(context, pages.corner(CornerView.of(sent(context)), isPart(context)));
+    }
+
+    /** The first value of each name, from the address or the body. */
+    private static Map<String, String> sent(Context context) {
+        Map<String, String> values = typed(context);
+        for (Map.Entry<String, List<String>> value : context.formParamMap().entrySet()) {
+            values.put(value.getKey(), value.getValue().get(0));
+        }
+        return values;
     }
 
     private void price(Context context) {

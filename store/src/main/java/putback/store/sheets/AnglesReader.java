@@ -35,9 +35,7 @@ public final class AnglesReader {
     /** The same for what was typed on a page. */
     public static AnglesRead readText(String text, String name) {
         AnglesReader reader = new AnglesReader();
-        String printable = SourceText.printable(text, name, Form.ANGLES, reader.faults);
-        Entries top = printable == null ? null : Composer.compose(name, printable, Form.ANGLES, reader.faults);
-        return reader.answer(top);
+        return reader.answer(Documents.typed(text, name, Form.ANGLES, reader.faults));
     }
 
     private AnglesRead answer(@Nullable Entries top) {

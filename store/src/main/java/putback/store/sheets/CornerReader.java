@@ -30,17 +30,23 @@ public final class CornerReader {
 
     public static CornerRead read(String file) {
         CornerReader reader = new CornerReader();
-        Corner corner = reader.corner(file);
-        return corner == null || !reader.faults.isEmpty()
-                ? new CornerRead.Faulty(reader.faults.sorted())
-                : new CornerRead.Sound(corner, reader.ties);
+        return reader.answer(Documents.top(file, Form.CORNER, reader.faults));
     }
 
-    private @Nullable Corner corner(String name) {
-        Entries top = Documents.top(name, Form.CORNER, faults);
-        if (top == null) {
-            return null;
-        }
+    /** The same for what was typed on a page. */
+    public static CornerRead readText(String text, String name) {
+        CornerReader reader = new CornerReader();
+        return reader.answer(Documents.typed(text, name, Form.CORNER, reader.faults));
+    }
+
+    private CornerRead answer(@Nullable Entries top) {
+        Corner corner = top == null ? null : corner(top);
+        return corner == null || !faults.isEmpty()
+                ? new CornerRead.Faulty(faults.sorted())
+                : new CornerRead.Sound(corner, ties);
+    }
+
+    private @Nullable Corner corner(Entries top) {
         Fields file = Fields.of(top, top.place(), "the file", Keys.CORNER, faults);
         file.require("suspension", "points", "tyre-radius");
         Set<String> names = file.word("suspension", SUSPENSIONS, Set.of());
