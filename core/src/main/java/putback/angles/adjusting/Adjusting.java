@@ -17,8 +17,8 @@ import putback.angles.readings.WheelAngle;
 public final class Adjusting {
     private static final double STEERING_WEIGHT = 0.05;
     private static final double REAR_FIRST = 100;
-    private static final double LITTLE = 1e-6;
-    private static final double SLACK = 1e-9;
+    private static final double LITTLE = 1e-5;
+    private static final double SLACK = 1e-7;
     private static final double FINEST = 1e9;
     private static final double HELPS_DEG = 1e-5;
 

@@ -7,20 +7,22 @@ import org.ojalgo.optimisation.Expression;
 import org.ojalgo.optimisation.ExpressionsBasedModel;
 import org.ojalgo.optimisation.Optimisation;
 import org.ojalgo.optimisation.Variable;
+import putback.angles.numbers.LeastSquares;
 
 /**
  * A convex quadratic programme in a few unknowns, some of them whole: rows between limits, a sum of weighted squares and
- * linear terms to be least. Solved by a library; whole unknowns by branching over their roundings, which ends, since each
- * is bounded.
+ * linear terms to be least. The linear ones are solved by a library, those with squares as least squares; whole unknowns by
+ * branching over their roundings, which ends, since each is bounded.
  */
 final class Programme {
     private static final double WHOLE = 1e-6;
     private static final double CLEARLY_LESS = 1e-9;
 
-    /** Limits as close as this are one value; the solver loses a row between two that nearly touch. */
-    private static final double ONE_VALUE = 1e-6;
+    /** A row or bound missed by less is kept. */
+    private static final double KEPT = 1e-6;
 
-    private static final int MOST_BRANCHES = 20_000;
+    private static final int MOST_ROUNDS = 5_000;
+    private static final int MOST_BRANCHES = 5_000;
 
     private final int unknowns;
     private final double[] low;
@@ -122,23 +124,88 @@ final class Programme {
             value += linear[i] * at[i];
         }
         for (Square square : squares) {
-            double sum = square.constant;
-            for (int i = 0; i < unknowns; i++) {
-                sum += square.shares[i] * at[i];
-            }
+            double sum = square.constant + sum(square.shares, at);
             value += square.weight * sum * sum;
         }
         return value;
     }
 
     private double @Nullable [] relaxed(Branch branch) {
-        ExpressionsBasedModel model = new ExpressionsBasedModel();
-        List<Variable> variables = new ArrayList<>();
         for (int i = 0; i < unknowns; i++) {
             if (branch.low[i] > branch.high[i]) {
                 return null;
             }
-            Variable variable = model.newVariable("x" + i);
+        }
+        double[] found = squares.isEmpty() ? linear(branch) : squared(branch);
+        for (int i = 0; found != null && i < unknowns; i++) {
+            found[i] = Math.min(branch.high[i], Math.max(branch.low[i], found[i]));
+        }
+        return found == null || !keeps(found) ? null : found;
+    }
+
+    private boolean keeps(double[] found) {
+        for (Row row : rows) {
+            double sum = sum(row.shares, found);
+            if (!(sum >= row.low - KEPT && sum <= row.high + KEPT)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static double sum(double[] shares, double[] at) {
+        double sum = 0;
+        for (int i = 0; i < shares.length; i++) {
+            sum += shares[i] * at[i];
+        }
+        return sum;
+    }
+
+    /** Least squares with inequalities; every unknown has a square of its own, so there is one best. */
+    private double @Nullable [] squared(Branch branch) {
+        double[][] misses = new double[Math.max(squares.size(), unknowns)][unknowns + 1];
+        for (int i = 0; i < squares.size(); i++) {
+            Square square = squares.get(i);
+            double root = Math.sqrt(square.weight);
+            for (int j = 0; j < unknowns; j++) {
+                misses[i][j] = root * square.shares[j];
+            }
+            misses[i][unknowns] = -root * square.constant;
+        }
+        List<double[]> above = new ArrayList<>();
+        for (Row row : rows) {
+            limits(above, row.shares, row.low, row.high);
+        }
+        for (int i = 0; i < unknowns; i++) {
+            double[] alone = new double[unknowns];
+            alone[i] = 1;
+            limits(above, alone, branch.low[i], branch.high[i]);
+        }
+        return LeastSquares.bounded(misses, above.toArray(new double[0][]));
+    }
+
+    private static void limits(List<double[]> above, double[] shares, double low, double high) {
+        for (int sign : new int[] {1, -1}) {
+            double limit = sign > 0 ? low : -high;
+            boolean moves = false;
+            double[] row = new double[shares.length + 1];
+            for (int i = 0; i < shares.length; i++) {
+                row[i] = sign * shares[i];
+                moves |= shares[i] != 0;
+            }
+            row[shares.length] = limit;
+            if (moves && !Double.isInfinite(limit)) {
+                above.add(row);
+            }
+        }
+    }
+
+    private double @Nullable [] linear(Branch branch) {
+        ExpressionsBasedModel model = new ExpressionsBasedModel();
+        model.options.iterations_abort = MOST_ROUNDS;
+        List<Variable> variables = new ArrayList<>();
+        for (int i = 0; i < unknowns; i++) {
+            Variable variable = model.newVariable("x" + i).weight(linear[i]);
             if (!Double.isInfinite(branch.low[i])) {
                 variable.lower(branch.low[i]);
             }
@@ -150,61 +217,30 @@ final class Programme {
         for (int i = 0; i < rows.size(); i++) {
             Row row = rows.get(i);
             Expression expression = model.newExpression("r" + i);
-            fill(expression, variables, row.shares, 1);
+            for (int j = 0; j < unknowns; j++) {
+                if (row.shares[j] != 0) {
+                    expression.set(variables.get(j), row.shares[j]);
+                }
+            }
             limit(expression, row);
         }
-        objective(model, variables);
         Optimisation.Result result = model.minimise();
         if (!result.getState().isFeasible()) {
             return null;
         }
         double[] found = new double[unknowns];
         for (int i = 0; i < unknowns; i++) {
-            found[i] = Math.min(branch.high[i], Math.max(branch.low[i], result.doubleValue(i)));
+            found[i] = result.doubleValue(i);
         }
         return found;
     }
 
     private static void limit(Expression expression, Row row) {
-        if (row.high - row.low < ONE_VALUE) {
-            expression.level((row.low + row.high) / 2);
-            return;
-        }
         if (!Double.isInfinite(row.low)) {
             expression.lower(row.low);
         }
         if (!Double.isInfinite(row.high)) {
             expression.upper(row.high);
-        }
-    }
-
-    private static void fill(Expression expression, List<Variable> variables, double[] shares, double factor) {
-        for (int i = 0; i < shares.length; i++) {
-            if (shares[i] != 0) {
-                expression.set(variables.get(i), factor * shares[i]);
-            }
-        }
-    }
-
-    private void objective(ExpressionsBasedModel model, List<Variable> variables) {
-        double[] slope = linear.clone();
-        double[][] curve = new double[unknowns][unknowns];
-        for (Square square : squares) {
-            for (int i = 0; i < unknowns; i++) {
-                slope[i] += 2 * square.weight * square.constant * square.shares[i];
-                for (int j = 0; j < unknowns; j++) {
-                    curve[i][j] += square.weight * square.shares[i] * square.shares[j];
-                }
-            }
-        }
-        Expression objective = model.newExpression("least").weight(1.0);
-        fill(objective, variables, slope, 1);
-        for (int i = 0; i < unknowns; i++) {
-            for (int j = 0; j < unknowns; j++) {
-                if (curve[i][j] != 0) {
-                    objective.set(variables.get(i), variables.get(j), curve[i][j]);
-                }
-            }
         }
     }
 }
