@@ -50,6 +50,7 @@ final class AnglesCommand implements Command {
 
     @Override
     public int run(Arguments arguments, Terminal terminal) throws UsageFault {
+        PictureFile.alone(NAME, arguments);
         String file = arguments.operands().get(0);
         AnglesRead read = AnglesReader.read(file);
         if (read instanceof AnglesRead.Faulty faulty) {

@@ -74,6 +74,7 @@ final class KinematicsCommand implements Command {
     @Override
     public int run(Arguments arguments, Terminal terminal) throws UsageFault {
         try {
+            PictureFile.alone(NAME, arguments);
             TravelQuestion question = TravelQuestion.read(Typed.in(arguments));
             String file = arguments.operands().get(0);
             CornerRead read = CornerReader.read(file);

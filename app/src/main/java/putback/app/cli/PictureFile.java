@@ -10,6 +10,13 @@ import java.nio.file.Path;
 final class PictureFile {
     private PictureFile() {}
 
+    /** A picture and figures for other programs are two questions. */
+    static void alone(String command, Arguments arguments) throws UsageFault {
+        if (arguments.has("--svg") && arguments.has("--json")) {
+            throw Renewing.fault(command, "--json and --svg do not go together; give one of them");
+        }
+    }
+
     /** Returns one of {@link Exit}. */
     static int write(String name, String from, String svg, Terminal terminal) {
         if (name.isEmpty() || name.endsWith(".yaml") || name.endsWith(".yml") || name.endsWith(".json")) {

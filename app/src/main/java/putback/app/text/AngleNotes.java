@@ -30,8 +30,9 @@ public final class AngleNotes {
             }
         }
         if (turned.aboutTheMiddle() && turned.wheelsOffDeg() != null) {
-            notes.add("The rear axle was not read, so the front toe is shared about the middle of the car; whether the"
-                    + " steering wheel ends up straight is not known.");
+            notes.add("The rear axle was not read, so whether the steering wheel "
+                    + (job.adjusters().isEmpty() ? "stands" : "ends up") + " straight is not known"
+                    + (job.adjusters().isEmpty() ? "." : "; the front toe is shared about the middle of the car."));
         }
         for (Outcome outcome : turned.outcomes()) {
             if (!outcome.isRead()) {

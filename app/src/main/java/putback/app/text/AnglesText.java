@@ -188,7 +188,7 @@ public final class AnglesText {
         for (Turned.Step step : turned.steps()) {
             if (Math.abs(step.by()) >= NOTHING) {
                 any = true;
-                text.append("  ").append(instruction(step)).append('\n');
+                RowText.wrapped(text, "  ", instruction(step));
             }
         }
         if (!any) {
@@ -206,6 +206,7 @@ public final class AnglesText {
         String amount = adjuster.whole() ? AngleFigures.plain(size, 0) : AngleFigures.plain(size, 2);
         String way = adjuster.ways().isEmpty() ? "" : " " + adjuster.ways().get(step.by() > 0 ? 1 : 0);
         return AngleNotes.capital(adjuster.id().replace('-', ' ')) + ": " + amount + " " + adjuster.per()
+                + (adjuster.whole() && size != 1 ? "s" : "")
                 + (turns && !adjuster.whole() ? AngleFigures.eighths(size) : "") + way + effects(step);
     }
 
@@ -217,7 +218,7 @@ public final class AnglesText {
                     .append(effect.getKey().place().said())
                     .append(' ');
             effects.append(direction(effect.getKey().measure(), change)).append(' ');
-            effects.append(AngleFigures.plain(Math.abs(change), 2));
+            effects.append(AngleFigures.both(Math.abs(change)));
         }
         return effects.toString();
     }
@@ -229,6 +230,17 @@ public final class AnglesText {
             case CASTER -> change > 0 ? "caster more" : "caster less";
             case SAI -> change > 0 ? "SAI more" : "SAI less";
         };
+    }
+
+    private void inMillimetres(CarAngles angles, boolean front) {
+        Double left = angles.of(front ? Place.FRONT_LEFT : Place.REAR_LEFT, Measure.TOE);
+        Double right = angles.of(front ? Place.FRONT_RIGHT : Place.REAR_RIGHT, Measure.TOE);
+        Double diameter = reading.toeReadAtMm();
+        if (left != null && right != null && diameter != null) {
+            text.append(front ? "  front total toe is " : "  rear total toe is ");
+            text.append(AngleFigures.plain(ToeMillimetres.total(left, right, diameter), 2));
+            text.append(" mm at ").append(AngleFigures.plain(diameter, 1)).append(" mm\n");
+        }
     }
 
     private void wanted(Turned turned, boolean after) {
@@ -245,6 +257,10 @@ public final class AnglesText {
             text.append(AngleFigures.plain(outcome.wanted().highDeg(), 2));
             text.append(value == null ? "" : outcome.missDeg() > 0 ? ", outside" : ", inside")
                     .append('\n');
+        }
+        if (after) {
+            inMillimetres(turned.after(), true);
+            inMillimetres(turned.after(), false);
         }
     }
 }

@@ -151,8 +151,39 @@ class AnglesCommandTest {
                 """);
         assertThat(said.exit()).isEqualTo(Exit.DONE);
         assertThat(said.out())
-                .contains("Left rod: 1.00 turn (about 1) longer", "stays outside", "What stops it: left-rod")
+                .contains(
+                        "Left rod: 1.00 turn longer; front left toe out 0.35 deg (0°21')",
+                        "stays outside",
+                        "What stops it: left-rod")
                 .contains("is wanted but was not read");
+    }
+
+    @Test
+    void wholeMarks_areSaidWhole_andTheRearComesFirst() throws IOException {
+        Said said = said("""
+                front: {left: {toe: 0.2 deg}, right: {toe: 0 deg}}
+                rear: {left: {toe: 0.5 deg}, right: {toe: 0 deg}}
+                toe-read-at: 16 in
+                steering-ratio: 16
+                wanted: {rear: {thrust: [-0.1 deg, 0.1 deg]}, front: {total-toe: [0 mm, 1.4 mm]}}
+                adjusters:
+                  left-rod: {front.left.toe: 0.35 deg, per: turn, range: [-6, 6]}
+                  right-rod: {front.right.toe: 0.35 deg, per: turn, range: [-6, 6]}
+                  rear-cam: {rear.left.toe: 0.2 deg, per: mark, range: [-5, 5], whole: true}
+                """);
+        assertThat(said.out())
+                .containsSubsequence("Rear cam: 2 marks; rear left toe out 0.40 deg (0°24')", "Left rod:")
+                .contains("the steering wheel stands straight", "front total toe is 0.70 mm at 406.4 mm");
+    }
+
+    @Test
+    void aPictureIsWritten_butNotOverTheFile() throws IOException {
+        Path picture = folder.resolve("car.svg");
+        assertThat(said(CAR, "--svg", picture.toString()).exit()).isEqualTo(Exit.DONE);
+        assertThat(Files.readString(picture)).startsWith("<svg").contains("thrust 0.04 deg");
+        assertThat(said(CAR, "--svg", folder.resolve("car.yaml").toString()).exit())
+                .isEqualTo(Exit.BAD_INPUT);
+        assertThat(said(CAR, "--svg", picture.toString(), "--json").err()).contains("do not go together");
     }
 
     @Test

@@ -108,7 +108,7 @@ class KinematicsCommandTest {
     @Test
     void playAndRideHeight_giveTheShiftToExpect() throws IOException {
         assertThat(said(STRUT, "--play", "1mm", "--json").out())
-                .contains("\"expect\":{\"before\":{", "\"camberDeg\":-1.2756", "\"camberDeg\":-2.543");
+                .contains("\"expect\":{\"before\":{", "\"camberDeg\":-1.2755", "\"camberDeg\":-2.543");
         assertThat(said(STRUT, "--lower", "20mm").out()).contains("camber -2.38 deg (-2°23')");
         assertThat(said(STRUT, "--play", "90mm").exit()).isEqualTo(Exit.BAD_INPUT);
         assertThat(said(STRUT, "--play", "red").exit()).isEqualTo(Exit.BAD_INPUT);
