@@ -129,7 +129,7 @@ class RoomsTest {
                         "tech.units..",
                         "systems.uom..",
                         "si.uom..",
-                        "org.hipparchus..",
+                        "org.ojalgo..",
                         "org.jspecify.annotations.."));
     }
 

@@ -9,14 +9,19 @@ import java.math.BigDecimal;
  */
 public record Angle(double degrees) {
     private static final int PLACES = 2;
+    private static final BigDecimal MOST = BigDecimal.valueOf(1_000_000);
 
     public Angle {
         Rounding.finite(degrees);
     }
 
-    /** Reads {@code 90 deg}, {@code -0.5°}, {@code 1.2 rad}; never throws. */
+    /** Reads {@code 90 deg}, {@code -0.5°}, {@code 1.2 rad}, {@code 0°15'}; never throws. */
     public static Parsed<Angle> parse(String text) {
         Parsed<BigDecimal> number = Quantities.parse(text, Kind.ANGLE);
+        if (number instanceof Parsed.Refused) {
+            BigDecimal minutes = DegreesMinutes.parse(text);
+            number = minutes == null || minutes.abs().compareTo(MOST) > 0 ? number : new Parsed.Value<>(minutes);
+        }
         return number instanceof Parsed.Value<BigDecimal> one
                 ? new Parsed.Value<>(new Angle(one.value().doubleValue()))
                 : new Parsed.Refused<>(number.refusal());

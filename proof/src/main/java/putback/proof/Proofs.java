@@ -27,6 +27,7 @@ public final class Proofs {
         }
         if (room.isEmpty() || room.equals(CornerCases.ROOM)) {
             cases.addAll(CornerCases.all());
+            cases.addAll(ReadingCases.all());
         }
         return List.copyOf(cases);
     }

@@ -12,12 +12,16 @@ import putback.quantity.Parsed;
  *
  * @param camber change that is wanted; null where none is
  * @param toe change that is wanted; null where none is
+ * @param play of the bolted joint either way; null where that is not asked
+ * @param lower how much lower the body will stand; null where that is not asked
  */
 public record TravelQuestion(
         Travel.Span span,
         Length rack,
         @Nullable Angle camber,
-        @Nullable Angle toe) {
+        @Nullable Angle toe,
+        @Nullable Length play,
+        @Nullable Length lower) {
     private static final double FARTHEST_RACK_MM = 500;
 
     /** Reads it, or says what is wrong with the first value that cannot be. */
@@ -30,7 +34,18 @@ public record TravelQuestion(
         }
         Function<String, @Nullable String> wants = wants(given);
         Given wanted = new Given(wants, "--want ");
-        return new TravelQuestion(span, rack, wanted.read("camber", Angle::parse), wanted.read("toe", Angle::parse));
+        return new TravelQuestion(
+                span,
+                rack,
+                wanted.read("camber", Angle::parse),
+                wanted.read("toe", Angle::parse),
+                given.read("play", Length::parse),
+                given.read("lower", Length::parse));
+    }
+
+    /** Whether it is asked what a strut job may shift. */
+    public boolean asksShift() {
+        return play != null || lower != null;
     }
 
     public boolean wants() {

@@ -23,6 +23,7 @@ public final class Commands {
             "bush",
             "bounce",
             "kinematics",
+            "angles",
             "proof",
             "demo",
             "serve",
@@ -47,6 +48,7 @@ public final class Commands {
             case "bush" -> new BushCommand();
             case "bounce" -> new BounceCommand();
             case "kinematics" -> new KinematicsCommand();
+            case "angles" -> new AnglesCommand();
             case "proof" -> new ProofCommand();
             case "demo" -> new DemoCommand();
             case "serve" -> new ServeCommand();

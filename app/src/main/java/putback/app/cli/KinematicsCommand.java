@@ -5,11 +5,17 @@ import org.jspecify.annotations.Nullable;
 import putback.angles.linkage.Adjustment;
 import putback.angles.linkage.Corner;
 import putback.angles.linkage.Lock;
+import putback.angles.linkage.StrutJob;
 import putback.angles.linkage.Travel;
+import putback.angles.reach.Hanging;
+import putback.app.asking.Given;
 import putback.app.asking.TravelQuestion;
 import putback.app.asking.Unclear;
 import putback.app.json.TravelJson;
+import putback.app.text.HangingText;
 import putback.app.text.TravelText;
+import putback.app.wheels.CornerSvg;
+import putback.quantity.Length;
 import putback.store.sheets.CornerRead;
 import putback.store.sheets.CornerReader;
 import putback.store.sheets.Fault;
@@ -30,6 +36,9 @@ final class KinematicsCommand implements Command {
                         Option.value("--step", "10mm", "from one position to the next"),
                         Option.value("--rack", "0mm", "shift of the rack, to the left positive"),
                         Option.value("--want", "camber=+0.60deg,toe=+0.25deg", "changes: what to shift and turn"),
+                        Option.value("--play", "1mm", "play of the strut's bolted joint either way: what may shift"),
+                        Option.value("--lower", "10mm", "how much lower the body will stand: what will shift"),
+                        Option.value("--svg", "FILE", "the corner from the front, the side and above as a picture"),
                         Option.flag("--json", "for other programs")));
     }
 
@@ -53,6 +62,9 @@ final class KinematicsCommand implements Command {
                   tyre-radius: 313.6 mm
                   adjust: {bolt: {pivot: [-14, 850, 400], spacing: 60 mm}, rod: {pitch: 1.5 mm}}
 
+                  ties: {hose: {kind: hose, from: [60, 560, 520], to: [90, 690, 330], free: 310 mm}}
+
+                With ties it says how far the hub may drop or lean; a shaft has plunge: 25 mm in place of free.
                 A double wishbone has lower-front, lower-rear, lower-ball and upper-front, upper-rear, upper-ball.
                 --want asks for changes from how it stands. A positive bolt shift tips the wheel top outboard, a
                 positive rod is longer. docs/conventions.md has every sign.
@@ -62,6 +74,7 @@ final class KinematicsCommand implements Command {
     @Override
     public int run(Arguments arguments, Terminal terminal) throws UsageFault {
         try {
+            PictureFile.alone(NAME, arguments);
             TravelQuestion question = TravelQuestion.read(Typed.in(arguments));
             String file = arguments.operands().get(0);
             CornerRead read = CornerReader.read(file);
@@ -71,15 +84,25 @@ final class KinematicsCommand implements Command {
                 }
                 return Exit.BAD_INPUT;
             }
-            Corner corner = ((CornerRead.Sound) read).corner();
-            return answer(question, corner, file, arguments.has("--json"), terminal);
+            CornerRead.Sound sound = (CornerRead.Sound) read;
+            String svg = arguments.value("--svg").orElse(null);
+            if (svg != null) {
+                return PictureFile.write(svg, file, CornerSvg.draw(sound.corner()), terminal);
+            }
+            return answer(question, sound, file, arguments.has("--json"), terminal);
         } catch (Unclear unclear) {
             throw Renewing.fault(NAME, unclear.said());
         }
     }
 
-    private static int answer(TravelQuestion question, Corner corner, String file, boolean json, Terminal terminal)
-            throws UsageFault {
+    private static int answer(
+            TravelQuestion question, CornerRead.Sound sound, String file, boolean json, Terminal terminal)
+            throws UsageFault, Unclear {
+        Corner corner = sound.corner();
+        StrutJob job = question.asksShift()
+                ? Given.answer(StrutJob.of(corner, or(question.play()), or(question.lower())))
+                : null;
+        Hanging hanging = sound.ties().isEmpty() ? null : new Hanging(corner, sound.ties());
         Adjustment adjustment = null;
         if (question.wants()) {
             Adjustment.Asked asked = Adjustment.of(corner, question.rack(), question.camber(), question.toe());
@@ -93,16 +116,18 @@ final class KinematicsCommand implements Command {
             adjustment = ((Adjustment.Asked.Found) asked).adjustment();
         }
         Travel travel = Travel.of(corner, question.rack(), question.span());
-        print(corner, travel, adjustment, json, terminal);
+        terminal.out()
+                .print(
+                        json
+                                ? TravelJson.of(travel, adjustment, job, hanging) + "\n"
+                                : TravelText.of(corner, travel, adjustment) + HangingText.of(job, hanging));
         for (Lock lock : travel.locks()) {
             terminal.say("putback: " + file + ": " + lock.words());
         }
         return travel.locks().isEmpty() ? Exit.DONE : Exit.NO_SOUND_ANSWER;
     }
 
-    private static void print(
-            Corner corner, Travel travel, @Nullable Adjustment adjustment, boolean json, Terminal terminal) {
-        terminal.out()
-                .print(json ? TravelJson.of(travel, adjustment) + "\n" : TravelText.of(corner, travel, adjustment));
+    private static Length or(@Nullable Length length) {
+        return length == null ? new Length(0) : length;
     }
 }

@@ -3,15 +3,19 @@ package putback.app.json;
 import org.jspecify.annotations.Nullable;
 import putback.angles.linkage.Adjustment;
 import putback.angles.linkage.Lock;
+import putback.angles.linkage.StrutJob;
 import putback.angles.linkage.Travel;
 import putback.angles.linkage.WheelPosition;
+import putback.angles.reach.Hanging;
+import putback.angles.reach.Reach;
 
 /** A wheel through its travel, for other programs. */
 public final class TravelJson {
     private TravelJson() {}
 
     /** One object, ASCII. */
-    public static String of(Travel travel, @Nullable Adjustment adjustment) {
+    public static String of(
+            Travel travel, @Nullable Adjustment adjustment, @Nullable StrutJob job, @Nullable Hanging hanging) {
         JsonWriter json = new JsonWriter(4000);
         json.beginObject().key("travel").beginArray();
         for (WheelPosition wheel : travel.positions()) {
@@ -26,12 +30,39 @@ public final class TravelJson {
             wheel(json.key("before"), adjustment.before());
             wheel(json.key("after"), adjustment.after());
         }
+        if (job != null) {
+            json.key("expect").beginObject();
+            wheel(json.key("before"), job.before());
+            wheel(json.key("playIn"), job.inward());
+            wheel(json.key("playOut"), job.outward());
+            json.endObject();
+        }
+        if (hanging != null) {
+            json.key("reach").beginObject();
+            reach(json.key("drop"), "Mm", hanging.dropping());
+            reach(json.key("lean"), "Deg", hanging.leaning());
+            json.endObject();
+        }
         json.key("locks").beginArray();
         for (Lock lock : travel.locks()) {
             json.beginObject().key("atMm").number(lock.atMm());
             json.key("because").value(lock.words()).endObject();
         }
         return json.endArray().endObject().toString();
+    }
+
+    private static void reach(JsonWriter json, String unit, Reach reach) {
+        json.beginObject();
+        if (reach instanceof Reach.Until until) {
+            json.key("until" + unit).number(until.amount()).key("tie").value(until.tie());
+        } else if (reach instanceof Reach.Free free) {
+            json.key("freeTo" + unit).number(free.amount());
+        } else if (reach instanceof Reach.NotKnown unknown) {
+            json.key("notKnown").value(unknown.tie());
+        } else if (reach instanceof Reach.TightAlready tight) {
+            json.key("tightAlready").value(tight.tie());
+        }
+        json.endObject();
     }
 
     private static void wheel(JsonWriter json, WheelPosition wheel) {

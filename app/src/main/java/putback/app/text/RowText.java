@@ -160,7 +160,7 @@ public final class RowText {
         return shown.toPlainString();
     }
 
-    private static void wrapped(StringBuilder text, String mark, String said) {
+    static void wrapped(StringBuilder text, String mark, String said) {
         text.append(mark);
         int column = mark.length();
         boolean first = true;

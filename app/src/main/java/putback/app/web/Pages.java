@@ -50,6 +50,14 @@ final class Pages {
         return fill("priced.jte", Map.of("view", view));
     }
 
+    String angles(WheelsView view, boolean part) {
+        return fill(part ? "anglesPart.jte" : "angles.jte", Map.of("view", view));
+    }
+
+    String corner(CornerView view, boolean part) {
+        return fill(part ? "cornerPart.jte" : "corner.jte", Map.of("view", view));
+    }
+
     String message(String heading, List<String> lines) {
         return fill("message.jte", Map.of("heading", heading, "lines", lines));
     }

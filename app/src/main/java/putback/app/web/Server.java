@@ -28,6 +28,7 @@ public final class Server implements AutoCloseable {
         Shelf shelf = new Shelf(garage);
         groups.add(new Assets());
         groups.add(new SheetPages(replies, garage, shelf));
+        groups.add(new AnglePages(replies));
         Books books = garage.books();
         if (books == null) {
             groups.add(new FirstPage(replies));

@@ -195,3 +195,43 @@
     waiting = setTimeout(reckon, PAUSE);
   });
 })();
+
+// Answers the pages of wheel angles and of a corner while one types or slides. Without this file the button does the same.
+(() => {
+  "use strict";
+  const form = document.querySelector("form[data-live]");
+  const place = document.querySelector("[data-answer]");
+  const heard = document.querySelector("[data-heard]");
+  if (!form || !place || !heard) {
+    return;
+  }
+  const PAUSE = 80;
+  let running = null;
+  let waiting = 0;
+
+  const ask = async () => {
+    if (running) {
+      running.abort();
+    }
+    const mine = new AbortController();
+    running = mine;
+    try {
+      const body = new URLSearchParams(new FormData(form));
+      const answer = await fetch(form.dataset.live, { method: "POST", body, signal: mine.signal });
+      const text = await answer.text();
+      if (!mine.signal.aborted) {
+        place.innerHTML = text;
+        heard.textContent = "";
+      }
+    } catch (fault) {
+      if (!mine.signal.aborted) {
+        heard.textContent = "No answer just now. Is the program still running?";
+      }
+    }
+  };
+
+  form.addEventListener("input", () => {
+    clearTimeout(waiting);
+    waiting = setTimeout(ask, PAUSE);
+  });
+})();

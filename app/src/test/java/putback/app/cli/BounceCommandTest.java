@@ -25,6 +25,19 @@ class BounceCommandTest {
     }
 
     @Test
+    void aVeryLongRecord_orAMillionWrongRows_isRefusedWithoutFillingTheMemory() throws IOException {
+        StringBuilder rows = new StringBuilder(12_000_000);
+        for (int i = 0; i < 600_000; i++) {
+            rows.append(i).append(",1\n");
+        }
+        Said said = Said.by("bounce", file("long.csv", rows.toString()));
+        assertThat(said.exit()).isEqualTo(Exit.BAD_INPUT);
+        assertThat(said.err()).contains("more than 500000 readings; cut the record");
+        Said words = Said.by("bounce", file("words.csv", "1,2\n" + "a,b\n".repeat(1_000_000)));
+        assertThat(words.err().lines().count()).isLessThanOrEqualTo(1001);
+    }
+
+    @Test
     void semicolonsWithDecimalCommas_areTheSame() throws IOException {
         String plain = Said.by("bounce", file("a.csv", csv(0.25, ",", ""))).out();
         String german = csv(0.25, ",", "").replace(',', ';').replace('.', ',');

@@ -75,6 +75,59 @@ class KinematicsCommandTest {
     }
 
     @Test
+    void pointsOnTheWrongSide_upsideDown_orAnImpossibleTyre_areRefusedWithTheirPlace() throws IOException {
+        String right = STRUT.replace("side: left", "side: right");
+        assertThat(said(right).exit()).isEqualTo(Exit.BAD_INPUT);
+        assertThat(said(right).err()).contains("check side and the sign of y");
+        Said mirrored = said(STRUT.replace("rod-outer: [150, 800", "rod-outer: [150, -800"));
+        assertThat(mirrored.exit()).isEqualTo(Exit.BAD_INPUT);
+        assertThat(mirrored.err()).contains("corner.yaml:10:", "rod-outer", "other side of the car");
+        assertThat(said(STRUT.replace("[-40, 700, 850]", "[-40, 700, -850]")).err())
+                .contains("z is upward");
+        Said tyre = said(STRUT.replace("313.6 mm", "3 m"));
+        assertThat(tyre.exit()).isEqualTo(Exit.BAD_INPUT);
+        assertThat(tyre.err()).contains("tyre-radius", "from 100 mm to 1000 mm");
+        String radius = STRUT.replace("[0, 150, 5]", "[0, -150, 5]");
+        assertThat(said(radius).err()).contains("does not point outboard");
+    }
+
+    private static final String TIES = "ties: {hose: {kind: hose, from: [-60, 560, 520], to: [-90, 790, 330],"
+            + " free: 330 mm}, shaft: {kind: shaft, from: [-20, 250, 330], to: [-20, 900, 313], plunge: 25 mm}}\n";
+
+    @Test
+    void ties_sayHowFarTheHubMayHang_andWithoutALength_thatNobodyKnows() throws IOException {
+        assertThat(said(STRUT + TIES).out()).contains("may drop 48 mm; then hose is at its limit", "ball");
+        assertThat(said(STRUT + TIES, "--json").out()).contains("\"untilMm\":48.", "\"tie\":\"shaft\"");
+        assertThat(said(STRUT + TIES.replace(", free: 330 mm", "")).out()).contains("not known", "Tie it up");
+        assertThat(said(STRUT + TIES.replace("free: 330", "free: 200")).out()).contains("at its limit where it stands");
+        Said faulty = said(STRUT + TIES.replace("free", "plunge").replace("kind: shaft", "kind: rope"));
+        assertThat(faulty.exit()).isEqualTo(Exit.BAD_INPUT);
+        assertThat(faulty.err()).contains("only a shaft has plunge", "\"rope\" is not known here");
+    }
+
+    @Test
+    void playAndRideHeight_giveTheShiftToExpect() throws IOException {
+        assertThat(said(STRUT, "--play", "1mm", "--json").out())
+                .contains("\"expect\":{\"before\":{", "\"camberDeg\":-1.2755", "\"camberDeg\":-2.543");
+        assertThat(said(STRUT, "--lower", "20mm").out()).contains("camber -2.38 deg (-2°23')");
+        assertThat(said(STRUT, "--play", "90mm").exit()).isEqualTo(Exit.BAD_INPUT);
+        assertThat(said(STRUT, "--play", "red").exit()).isEqualTo(Exit.BAD_INPUT);
+    }
+
+    @Test
+    void thePicture_isWritten_butNeverOverTheFileItself() throws IOException {
+        Path picture = folder.resolve("corner.svg");
+        assertThat(said(STRUT, "--svg", picture.toString()).exit()).isEqualTo(Exit.DONE);
+        assertThat(Files.readString(picture)).startsWith("<svg").contains("from the front");
+        assertThat(said(STRUT, "--svg", folder.resolve("corner.yaml").toString())
+                        .exit())
+                .isEqualTo(Exit.BAD_INPUT);
+        assertThat(said(STRUT, "--svg", folder.resolve("no/such.svg").toString())
+                        .exit())
+                .isEqualTo(Exit.FAILED);
+    }
+
+    @Test
     void sillyTravel_isRefused() throws IOException {
         assertThat(said(STRUT, "--step", "0mm").exit()).isEqualTo(Exit.BAD_INPUT);
         assertThat(said(STRUT, "--step", "0.0001mm", "--from", "-1000mm", "--to", "1000mm")

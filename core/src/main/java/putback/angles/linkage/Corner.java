@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import putback.angles.space.Vector;
+import putback.quantity.Length;
 
 /**
  * One wheel and what holds it, as designed, always as a left wheel: a right one is mirrored.
@@ -29,6 +30,10 @@ public record Corner(
 
     /** Points nearer than this are one point. */
     private static final double SAME_MM = 1;
+
+    private static final double LOWEST_AXIS_MM = 20;
+    private static final double SMALLEST_TYRE_MM = 100;
+    private static final double LARGEST_TYRE_MM = 1000;
 
     /**
      * A two-bolt joint of carrier and strut.
@@ -60,6 +65,7 @@ public record Corner(
         if (doubts.isEmpty() && distance(rodOuter, layout.lower().ball(), layout.upperPivot()) < SAME_MM) {
             doubts.add(new Doubt("rod-outer", "it lies on the steering axis, so the track rod could not steer"));
         }
+        sideways(doubts);
         if (!(wheelCentre.y() > 0)) {
             doubts.add(new Doubt(
                     "wheel-centre",
@@ -73,6 +79,29 @@ public record Corner(
                             + (right ? "below" : "above") + " 0 in it"));
         }
         return doubts;
+    }
+
+    /** Points on the wrong side of the car or upside down, and a tyre that no car has. */
+    private void sideways(List<Doubt> doubts) {
+        Map<String, Vector> points = new LinkedHashMap<>(layout.named());
+        points.put("rod-outer", rodOuter);
+        points.forEach((name, point) -> {
+            if (point.y() < 0 && wheelCentre.y() > 0) {
+                doubts.add(
+                        new Doubt(name, "it is on the other side of the car than the wheel; check the sign of its y"));
+            }
+        });
+        if (layout.upperPivot().z() - layout.lower().ball().z() < LOWEST_AXIS_MM) {
+            doubts.add(new Doubt(
+                    layout instanceof Layout.Strut ? "strut-top" : "upper-ball",
+                    "it is not above the lower ball joint; z is upward, so check the heights"));
+        }
+        if (!(tyreRadiusMm >= SMALLEST_TYRE_MM && tyreRadiusMm <= LARGEST_TYRE_MM)) {
+            doubts.add(new Doubt(
+                    "tyre-radius",
+                    "no tyre of a car has a radius of " + new Length(tyreRadiusMm).text()
+                            + "; it may be from 100 mm to 1000 mm"));
+        }
     }
 
     private static void together(List<Doubt> doubts, Map<String, Vector> points) {

@@ -1,11 +1,14 @@
 package putback.store.sheets;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import putback.angles.linkage.Corner;
 import putback.angles.linkage.Layout;
+import putback.angles.reach.Tie;
 import putback.angles.space.Vector;
 import putback.quantity.Length;
 import putback.store.sheets.Node.Entries;
@@ -21,22 +24,29 @@ public final class CornerReader {
     private static final Map<String, Boolean> SIDES = new TreeMap<>(Map.of("left", false, "right", true));
 
     private final Faults faults = new Faults();
+    private final List<Tie> ties = new ArrayList<>();
 
     private CornerReader() {}
 
     public static CornerRead read(String file) {
         CornerReader reader = new CornerReader();
-        Corner corner = reader.corner(file);
-        return corner == null || !reader.faults.isEmpty()
-                ? new CornerRead.Faulty(reader.faults.sorted())
-                : new CornerRead.Sound(corner);
+        return reader.answer(Documents.top(file, Form.CORNER, reader.faults));
     }
 
-    private @Nullable Corner corner(String name) {
-        Entries top = Documents.top(name, Form.CORNER, faults);
-        if (top == null) {
-            return null;
-        }
+    /** The same for what was typed on a page. */
+    public static CornerRead readText(String text, String name) {
+        CornerReader reader = new CornerReader();
+        return reader.answer(Documents.typed(text, name, Form.CORNER, reader.faults));
+    }
+
+    private CornerRead answer(@Nullable Entries top) {
+        Corner corner = top == null ? null : corner(top);
+        return corner == null || !faults.isEmpty()
+                ? new CornerRead.Faulty(faults.sorted())
+                : new CornerRead.Sound(corner, ties);
+    }
+
+    private @Nullable Corner corner(Entries top) {
         Fields file = Fields.of(top, top.place(), "the file", Keys.CORNER, faults);
         file.require("suspension", "points", "tyre-radius");
         Set<String> names = file.word("suspension", SUSPENSIONS, Set.of());
@@ -48,6 +58,7 @@ public final class CornerReader {
         Fields rod = adjust == null ? null : adjust.map("rod", Keys.ROD);
         Corner.Bolt joint = bolt == null ? null : bolt(bolt, right);
         Double pitch = rod == null ? null : pitch(rod);
+        ties.addAll(new TieReader(right, faults).all(file));
         Vector spin = spin(file, right);
         if (points == null || radius == null || spin == null) {
             return null;
@@ -80,7 +91,7 @@ public final class CornerReader {
                 bolt,
                 pitch);
         for (Corner.Doubt doubt : corner.doubts()) {
-            Fields about = doubt.point().equals("spin-axis") ? file : points;
+            Fields about = file.has(doubt.point()) ? file : points;
             about.fault(doubt.point(), doubt.message());
         }
         return corner;

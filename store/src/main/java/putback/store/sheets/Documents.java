@@ -25,4 +25,14 @@ final class Documents {
             return null;
         }
     }
+
+    /** The same of a text that was typed, under the name that messages give it. */
+    static @Nullable Entries typed(String text, String name, Form form, Faults faults) {
+        if (text.length() > form.mostBytes()) {
+            faults.add(Place.startOf(name), "it is larger than " + form.mebibytes() + " MiB");
+            return null;
+        }
+        String printable = SourceText.printable(text.replace("\r\n", "\n"), name, form, faults);
+        return printable == null ? null : Composer.compose(name, printable, form, faults);
+    }
 }

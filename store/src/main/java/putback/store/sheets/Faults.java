@@ -41,6 +41,11 @@ final class Faults {
         }
     }
 
+    /** Whether there are as many as anyone reads, so that looking for more is of no use. */
+    boolean isFull() {
+        return faults.size() >= MOST;
+    }
+
     boolean isEmpty() {
         return faults.isEmpty();
     }

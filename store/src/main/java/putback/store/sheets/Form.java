@@ -27,6 +27,8 @@ record Form(String thing, String needs, String otherwise, int mostNodes, int meb
     static final Form TRACE = new Form("bounce trace", "rows of time and height", "", 0, 16, "a CSV text file");
     static final Form CORNER =
             new Form("suspension file", "suspension, points and tyre-radius", "", Composer.MOST_NODES, 1, YAML);
+    static final Form ANGLES =
+            new Form("file of wheel angles", "front, rear and wanted", "", Composer.MOST_NODES, 1, YAML);
 
     /** The most bytes that are read of it. */
     int mostBytes() {

@@ -144,7 +144,8 @@ final class Keys {
     static final Set<String> OVERRUN = keys("amount", "percent", "which", "most");
 
     /** What a file of one suspension may have. */
-    static final Set<String> CORNER = keys("suspension", "side", "points", "spin-axis", "tyre-radius", "adjust");
+    static final Set<String> CORNER =
+            keys("suspension", "side", "points", "spin-axis", "tyre-radius", "adjust", "ties");
 
     static final Set<String> STRUT_POINTS = keys(
             "arm-front",
@@ -165,9 +166,37 @@ final class Keys {
             "rod-inner",
             "rod-outer",
             "wheel-centre");
+    static final Set<String> TIE = keys("kind", "from", "to", "free", "plunge");
     static final Set<String> ADJUST = keys("bolt", "rod");
     static final Set<String> BOLT = keys("pivot", "spacing");
     static final Set<String> ROD = keys("pitch");
+
+    /** What a file of wheel angles may have. */
+    static final Set<String> ANGLES = keys(
+            "title",
+            "front",
+            "rear",
+            "toe-read-at",
+            "steering-ratio",
+            "wheelbase",
+            "track",
+            "ride-height",
+            "gauge",
+            "wanted",
+            "adjusters");
+
+    static final Set<String> SIDES = keys("left", "right");
+    static final Set<String> AXLES = keys("front", "rear");
+    static final Set<String> FRONT_WHEEL = keys("camber", "toe", "caster", "sai", "sweep");
+    static final Set<String> REAR_WHEEL = keys("camber", "toe");
+    static final Set<String> SWEEP = keys("toe", "camber");
+    static final Set<String> GAUGE = keys("camber", "toe", "steer", "caster", "sai");
+    static final Set<String> WANTED_WHEEL = keys("camber", "toe", "caster", "sai", "included");
+    static final Set<String> WANTED_FRONT =
+            keys(WANTED_WHEEL, "total-toe", "cross-camber", "cross-caster", "cross-sai", "left", "right");
+    static final Set<String> WANTED_REAR =
+            keys("camber", "toe", "total-toe", "cross-camber", "thrust", "left", "right");
+    static final Set<String> AT_HEIGHT = keys("at", "of", "range");
 
     /** The maps under the top of a sheet whose keys are ids. */
     static final Set<String> SECTIONS = keys("parts", "joints", "units", "follow-ups", "resorts");

@@ -3,6 +3,7 @@ package putback.store.sheets;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -17,6 +18,9 @@ public final class TraceReader {
     private static final Pattern NUMBER =
             Pattern.compile("[+-]?(\\d{1,30}([.,]\\d{0,30})?|[.,]\\d{1,30})([eE][+-]?\\d{1,2})?");
     private static final double LARGEST = 1e12;
+
+    /** Longer than any bounce; what comes after is not read. */
+    private static final int MOST_ROWS = 500_000;
 
     private final String name;
     private final Faults faults = new Faults();
@@ -50,10 +54,16 @@ public final class TraceReader {
             faults.add(Place.startOf(name), "the file is empty; it needs rows of time in s and height or acceleration");
             return null;
         }
-        String[] rows = text.split("\r\n|\r|\n", -1);
         char between = separator(text);
-        for (int i = 0; i < rows.length; i++) {
-            row(rows[i], i + 1, between);
+        Iterator<String> rows = text.lines().iterator();
+        for (int line = 1; rows.hasNext() && !faults.isFull(); line++) {
+            row(rows.next(), line, between);
+            if (seconds.size() > MOST_ROWS) {
+                faults.add(
+                        new Place(name, line, 1),
+                        "there are more than " + MOST_ROWS + " readings; cut the record to the bounce itself");
+                return null;
+            }
         }
         return faults.isEmpty() ? taken() : null;
     }
