@@ -43,6 +43,16 @@ public final class Planner {
         return new Parsed.Refused<>("there is no sound order");
     }
 
+    /**
+     * The same plan with its way apart in another order; its set-up, and with it the objective, may be more.
+     *
+     * @param moves all of the plan's moves, in a sound order
+     */
+    public static Plan inOrder(Plan plan, List<Move> moves) {
+        Minutes bound = plan.proof().bound();
+        return plan(plan.assembly(), plan.wanted(), new Course(plan.selection(), moves, Minutes.ZERO, false, bound));
+    }
+
     private static Plan plan(Assembly assembly, Wanted wanted, Course course) {
         RoundTrip plain = StepBuilder.build(assembly, wanted, course.selection(), course.moves());
         Reasons reasons = Reasons.of(assembly, wanted, plain.moves());

@@ -2,9 +2,11 @@ package putback.app.cli;
 
 import java.util.List;
 import putback.app.json.OwingJson;
+import putback.app.text.HandoverText;
 import putback.app.text.OwingText;
 import putback.app.text.Screen;
-import putback.ledger.Owing;
+import putback.ledger.Handover;
+import putback.ledger.Standing;
 import putback.store.sheets.Fault;
 import putback.store.sheets.OwingRead;
 import putback.store.sheets.OwingReader;
@@ -22,6 +24,7 @@ final class OwingCommand implements Command {
                 List.of(
                         Option.value("--plan", "PLAN.json", "as putback plan --json writes it"),
                         Option.value("--ledger", "EVENTS.jsonl", "what was done, one JSON object a line"),
+                        Option.flag("--state", "how the car stands, what must not be done, and the next step"),
                         Option.flag("--json", "for other programs")));
     }
 
@@ -51,12 +54,15 @@ final class OwingCommand implements Command {
             return Exit.BAD_INPUT;
         }
         OwingRead.Sound sound = (OwingRead.Sound) read;
-        Owing owing = Owing.of(sound.promised(), sound.events());
+        Standing standing = Standing.of(sound.promised(), sound.events());
         if (arguments.has("--json")) {
-            terminal.out().println(OwingJson.of(owing));
+            terminal.out().println(OwingJson.of(standing));
         } else {
-            terminal.out().print(OwingText.of(owing, sound.promised(), Screen.here()));
+            if (arguments.has("--state")) {
+                terminal.out().println(HandoverText.of(Handover.of(standing), Screen.here()));
+            }
+            terminal.out().print(OwingText.of(standing.owing(), sound.promised(), Screen.here()));
         }
-        return owing.isSettled() ? Exit.DONE : Exit.OWES;
+        return standing.owing().isSettled() ? Exit.DONE : Exit.OWES;
     }
 }

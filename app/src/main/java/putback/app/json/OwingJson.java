@@ -3,6 +3,7 @@ package putback.app.json;
 import java.util.Map;
 import putback.ledger.Debt;
 import putback.ledger.Owing;
+import putback.ledger.Standing;
 
 /** What a job owes, as one JSON object. */
 public final class OwingJson {
@@ -11,7 +12,8 @@ public final class OwingJson {
     private OwingJson() {}
 
     /** The object, without a line end. */
-    public static String of(Owing owing) {
+    public static String of(Standing standing) {
+        Owing owing = standing.owing();
         JsonWriter json = new JsonWriter(ROUGH).beginObject();
         json.key("settled").value(owing.isSettled());
         json.key("owes").beginArray();
@@ -36,6 +38,7 @@ public final class OwingJson {
         json.endArray();
         json.key("notDrivenBecause").strings(owing.stands());
         json.key("remarks").strings(owing.remarks());
+        StandingJson.write(json, standing);
         return json.endObject().toString();
     }
 

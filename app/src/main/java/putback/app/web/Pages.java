@@ -54,7 +54,7 @@ final class Pages {
         return fill("message.jte", Map.of("heading", heading, "lines", lines));
     }
 
-    private String fill(String template, Map<String, Object> values) {
+    String fill(String template, Map<String, Object> values) {
         StringOutput page = new StringOutput();
         templates.render(template, values, page);
         return page.toString();

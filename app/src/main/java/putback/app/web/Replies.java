@@ -1,6 +1,7 @@
 package putback.app.web;
 
 import io.javalin.http.Context;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -61,5 +62,25 @@ final class Replies {
     void missing(Context context, String thing, String name) {
         String said = "There is no " + thing + " called " + Shown.text(name) + ".";
         refuse(context, new Answer.Refused(404, "No such " + thing, List.of(said)));
+    }
+
+    /** Fills a template whose one parameter is called {@code view}. */
+    void show(Context context, String template, Object view) {
+        page(context, pages.fill(template, Map.of("view", view)));
+    }
+
+    /** Somebody else saved it meanwhile: nothing is overwritten, and what was typed is still there to be read. */
+    void overtaken(Context context, String back, Form form) {
+        List<String> lines = new ArrayList<>();
+        lines.add("Somebody else saved this while you were writing; nothing was overwritten.");
+        lines.add("What you typed:");
+        form.values().forEach((name, value) -> {
+            if (!value.isEmpty() && !name.endsWith("version") && !name.endsWith("id")) {
+                lines.add(name + ": " + value);
+            }
+        });
+        context.status(409);
+        context.attribute(TOLD, true);
+        page(context, pages.fill("overtaken.jte", Map.of("view", lines, "back", back)));
     }
 }

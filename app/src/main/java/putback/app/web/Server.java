@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.jspecify.annotations.Nullable;
+import putback.store.books.Books;
 
 /** Serves the pages on the loopback address. Nothing it sends names another address. */
 public final class Server implements AutoCloseable {
@@ -27,7 +28,17 @@ public final class Server implements AutoCloseable {
         Shelf shelf = new Shelf(garage);
         groups.add(new Assets());
         groups.add(new SheetPages(replies, garage, shelf));
-        groups.add(new FirstPage(replies, garage));
+        Books books = garage.books();
+        if (books == null) {
+            groups.add(new FirstPage(replies));
+        } else {
+            groups.add(new GaragePages(replies, books));
+            groups.add(new JobPages(replies, books, shelf, new NoLedgers()));
+            groups.add(new AskPages(replies, books, shelf));
+            groups.add(new SaidPages(replies, books, shelf));
+            groups.add(new PaperPages(replies, books, shelf, garage, new NoLedgers()));
+            groups.add(new SettingPages(replies, books));
+        }
         QUIET.forEach(logger -> logger.setLevel(Level.OFF));
         javalin = Javalin.create(config -> {
                     config.startup.showJavalinBanner = false;
@@ -91,6 +102,20 @@ public final class Server implements AutoCloseable {
         return name.equals(LOOPBACK) || name.equals("localhost");
     }
 
+    /** A browser says where a form was sent from; what comes from another site's page is not what a person here meant. */
+    private static boolean isForged(Context context) {
+        String method = context.method().toString();
+        if (method.equals("GET") || method.equals("HEAD")) {
+            return false;
+        }
+        String origin = context.header("Origin");
+        String site = context.header("Sec-Fetch-Site");
+        boolean otherOrigin = origin != null
+                && !origin.equals("http://" + context.host())
+                && !origin.equals("https://" + context.host());
+        return otherOrigin || (site != null && !site.equals("same-origin") && !site.equals("none"));
+    }
+
     /** No page may load, run or be framed by anything from elsewhere. */
     private static void guard(Context context) {
         context.header(
@@ -100,6 +125,11 @@ public final class Server implements AutoCloseable {
         if (!isThisMachine(context.host())) {
             context.status(403)
                     .result("Putback answers only to this machine's own name.")
+                    .skipRemainingHandlers();
+        }
+        if (isForged(context)) {
+            context.status(403)
+                    .result("This was sent from a page of another site; nothing was done.")
                     .skipRemainingHandlers();
         }
         context.header("X-Content-Type-Options", "nosniff");

@@ -6,11 +6,11 @@ import putback.plan.Plan;
 import putback.plan.steps.Step;
 
 /** Replays a plan step by step, by the rules of the design, and says all that is wrong with it. */
-final class Replayer {
+public final class Replayer {
     private Replayer() {}
 
     /** Empty when the plan is sound. */
-    static List<String> complaints(Plan plan) {
+    public static List<String> complaints(Plan plan) {
         Scene scene = new Scene(plan);
         List<Check> checks = List.of(
                 new MoveCheck(scene),

@@ -29,4 +29,9 @@ public record Car(
         String called = (plate + " " + make + " " + model).strip().replaceAll(" +", " ");
         return called.isEmpty() ? "car without a plate" : called;
     }
+
+    /** The same of another customer. */
+    public Car of(String owner) {
+        return new Car(id, owner, plate, vin, make, model, built, distanceUnit, lockingKey, note, version);
+    }
 }

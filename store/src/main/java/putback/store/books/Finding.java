@@ -21,4 +21,9 @@ public record Finding(
         String answeredBy,
         String at,
         String by,
-        int version) {}
+        int version) {
+    /** The same as it was read at a version. */
+    public Finding at(int seen) {
+        return new Finding(id, job, place, words, urgency, price, answer, answeredBy, at, by, seen);
+    }
+}

@@ -30,4 +30,9 @@ public record Job(
     public Job with(Scope changed) {
         return new Job(id, number, car, arrival, stage, changed, comebackOf, openedAt, version);
     }
+
+    /** The same as it was read at a version. */
+    public Job at(int seen) {
+        return new Job(id, number, car, arrival, stage, scope, comebackOf, openedAt, seen);
+    }
 }

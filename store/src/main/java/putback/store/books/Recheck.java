@@ -19,4 +19,9 @@ public record Recheck(
         String doneDistance,
         String doneBy,
         String seen,
-        int version) {}
+        int version) {
+    /** The same as it was read at a version. */
+    public Recheck at(int seen) {
+        return new Recheck(id, job, dueOn, dueDistance, what, doneAt, doneDistance, doneBy, this.seen, seen);
+    }
+}

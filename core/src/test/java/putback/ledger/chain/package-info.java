@@ -1,0 +1,4 @@
+@NullMarked
+package putback.ledger.chain;
+
+import org.jspecify.annotations.NullMarked;

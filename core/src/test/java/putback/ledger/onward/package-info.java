@@ -1,0 +1,4 @@
+@NullMarked
+package putback.ledger.onward;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package putback.ledger;
+
+import org.jspecify.annotations.NullMarked;
