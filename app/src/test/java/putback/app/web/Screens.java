@@ -6,6 +6,9 @@ import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.options.ColorScheme;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -17,6 +20,9 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.extension.AfterAllCallback;
 import org.junit.jupiter.api.extension.BeforeAllCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
+import putback.store.books.Books;
+import putback.store.database.Database;
+import putback.store.database.SqliteDatabase;
 import putback.store.sheets.ToolboxRead;
 import putback.store.sheets.ToolboxReader;
 
@@ -24,15 +30,44 @@ import putback.store.sheets.ToolboxReader;
 final class Screens implements BeforeAllCallback, AfterAllCallback {
     private static final Path PICTURES = Path.of("target", "screenshots");
 
+    private final @Nullable Path folder;
+    private @Nullable Database database;
+    private @Nullable Books books;
     private @Nullable Server server;
     private @Nullable Playwright playwright;
     private @Nullable Browser browser;
+
+    Screens() {
+        this(null);
+    }
+
+    private Screens(@Nullable Path folder) {
+        this.folder = folder;
+    }
+
+    /** A garage that keeps books, empty at first. */
+    static Screens withBooks() {
+        try {
+            return new Screens(Files.createTempDirectory("books"));
+        } catch (IOException full) {
+            throw new UncheckedIOException(full);
+        }
+    }
+
+    /** The books that were opened. */
+    Books books() {
+        return Objects.requireNonNull(books);
+    }
 
     @Override
     public void beforeAll(ExtensionContext context) {
         ToolboxRead.Sound sound = (ToolboxRead.Sound) ToolboxReader.demo();
         Clock clock = Clock.fixed(Instant.parse("2026-11-02T12:00:00Z"), ZoneOffset.UTC);
-        server = Server.start(0, new Garage(sound.toolbox(), clock));
+        if (folder != null) {
+            database = SqliteDatabase.open(folder.resolve("garage.db"));
+            books = new Books(database, "g1", clock);
+        }
+        server = Server.start(0, new Garage(sound.toolbox(), clock, books));
         playwright = Playwright.create(
                 new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
         browser = playwright
@@ -55,6 +90,9 @@ final class Screens implements BeforeAllCallback, AfterAllCallback {
         browser().close();
         Objects.requireNonNull(playwright).close();
         server().close();
+        if (database != null) {
+            database.close();
+        }
     }
 
     private Browser browser() {
