@@ -25,7 +25,10 @@ public final class Commands {
             "kinematics",
             "proof",
             "demo",
-            "serve");
+            "serve",
+            "backup",
+            "restore",
+            "verify");
 
     private Commands() {}
 
@@ -47,6 +50,9 @@ public final class Commands {
             case "proof" -> new ProofCommand();
             case "demo" -> new DemoCommand();
             case "serve" -> new ServeCommand();
+            case "backup" -> new BackupCommand();
+            case "restore" -> new RestoreCommand();
+            case "verify" -> new VerifyCommand();
             default -> null;
         };
     }

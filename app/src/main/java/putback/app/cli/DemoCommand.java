@@ -20,7 +20,7 @@ final class DemoCommand implements Command {
                 "demo",
                 "Prints the demonstration's plan and serves it as a page.",
                 List.of(),
-                List.of(Option.flag("--print", "only print"), ServeCommand.PORT));
+                List.of(Option.flag("--print", "only print"), BooksPlace.DATA, ServeCommand.PORT));
     }
 
     @Override
@@ -42,7 +42,9 @@ final class DemoCommand implements Command {
         }
         terminal.out().println();
         Toolbox toolbox = ToolboxFile.open("demo", terminal);
-        Instant noon = Instant.parse(DAY + "T12:00:00Z");
-        return Serving.on(port, new Garage(toolbox, Clock.fixed(noon, ZoneOffset.UTC)), PAGE, terminal);
+        Clock noon = Clock.fixed(Instant.parse(DAY + "T12:00:00Z"), ZoneOffset.UTC);
+        return arguments.has(BooksPlace.DATA.name())
+                ? Serving.withBooks(port, BooksPlace.of("demo", arguments), toolbox, noon, PAGE, terminal)
+                : Serving.on(port, new Garage(toolbox, noon), PAGE, terminal);
     }
 }

@@ -3,7 +3,6 @@ package putback.app.cli;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.List;
-import putback.app.web.Garage;
 import putback.tightening.toolbox.Toolbox;
 
 /** Serves the pages on this machine. */
@@ -14,27 +13,30 @@ final class ServeCommand implements Command {
     public Usage usage() {
         return new Usage(
                 "serve",
-                "Shows the sheets and their plans as pages on this machine.",
+                "Keeps the garage's books, and shows them and the plans as pages on this machine.",
                 List.of(),
-                List.of(ToolboxFile.TOOLBOX, PORT));
+                List.of(BooksPlace.DATA, BooksPlace.DATABASE, ToolboxFile.TOOLBOX, PORT));
     }
 
     @Override
     public String more() {
         return """
                 Only this machine can reach the pages, and no page asks anything of another one. Ctrl-C ends it.
+                The books are made on the first start; a second putback serve may work on the same ones.
                 """;
     }
 
     @Override
     public int run(Arguments arguments, Terminal terminal) throws UsageFault {
         int port = Serving.port("serve", arguments);
-        if (!arguments.has("--toolbox")) {
-            return Serving.on(port, Garage.UNKNOWN, "/", terminal);
+        BooksPlace place = BooksPlace.of("serve", arguments);
+        Toolbox toolbox = null;
+        if (arguments.has("--toolbox")) {
+            toolbox = ToolboxFile.open(arguments.value("--toolbox").orElse(""), terminal);
+            if (toolbox == null) {
+                return Exit.BAD_INPUT;
+            }
         }
-        Toolbox toolbox = ToolboxFile.open(arguments.value("--toolbox").orElse(""), terminal);
-        return toolbox == null
-                ? Exit.BAD_INPUT
-                : Serving.on(port, new Garage(toolbox, Clock.system(ZoneId.systemDefault())), "/", terminal);
+        return Serving.withBooks(port, place, toolbox, Clock.system(ZoneId.systemDefault()), "/", terminal);
     }
 }

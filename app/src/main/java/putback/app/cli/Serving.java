@@ -1,13 +1,22 @@
 package putback.app.cli;
 
 import io.javalin.util.JavalinBindException;
+import java.nio.file.Files;
+import java.time.Clock;
 import java.util.concurrent.CountDownLatch;
+import org.jspecify.annotations.Nullable;
 import putback.app.web.Garage;
 import putback.app.web.Server;
+import putback.store.books.Books;
+import putback.store.database.Database;
+import putback.store.database.Databases;
+import putback.store.database.StoreFailure;
+import putback.tightening.toolbox.Toolbox;
 
 /** Starts the server and stays until the program is ended. */
 final class Serving {
     static final int PORT = 8077;
+    private static final String GARAGE = "garage";
     private static final int HIGHEST = 65_535;
 
     private Serving() {}
@@ -23,6 +32,18 @@ final class Serving {
             // told below, like a number outside
         }
         throw Renewing.fault(command, "--port is 0 to " + HIGHEST + ", not \"" + given + "\"");
+    }
+
+    /** Serves a garage's books; where they are is said first. */
+    static int withBooks(
+            int port, BooksPlace place, @Nullable Toolbox toolbox, Clock clock, String path, Terminal terminal) {
+        boolean made = !Databases.isServer(place.address()) && !Files.exists(Databases.file(place.address()));
+        try (Database database = place.open()) {
+            terminal.out().println((made ? "New books in " : "Books in ") + place.shown());
+            return on(port, new Garage(toolbox, clock, new Books(database, GARAGE, clock)), path, terminal);
+        } catch (StoreFailure failure) {
+            return BooksPlace.failed(failure, terminal);
+        }
     }
 
     static int on(int port, Garage garage, String path, Terminal terminal) {

@@ -57,7 +57,8 @@ public final class OwingText {
                 : "Settled: nothing is owed; but the car is not to be driven yet.";
     }
 
-    private static String line(Debt debt, Promised promised) {
+    /** One debt as a line of its own. */
+    public static String line(Debt debt, Promised promised) {
         return promised.name(debt.subject()) + ": " + debt.detail();
     }
 }

@@ -59,7 +59,7 @@ public record Nearest(List<String> bases, String title, boolean kept, List<Quest
                 titles.add(sheet.assembly().sheet().title());
             }
         }
-        return String.join(" – with – ", titles);
+        return String.join("; with it: ", titles);
     }
 
     /** A car on these sheets, with what has to be said where one lies over another. */

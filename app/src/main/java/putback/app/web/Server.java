@@ -32,11 +32,12 @@ public final class Server implements AutoCloseable {
         if (books == null) {
             groups.add(new FirstPage(replies));
         } else {
+            Ledgers ledgers = new Ledgers(books);
             groups.add(new GaragePages(replies, books));
-            groups.add(new JobPages(replies, books, shelf, new NoLedgers()));
+            groups.add(new JobPages(replies, books, shelf, ledgers));
             groups.add(new AskPages(replies, books, shelf));
             groups.add(new SaidPages(replies, books, shelf));
-            groups.add(new PaperPages(replies, books, shelf, garage, new NoLedgers()));
+            groups.add(new PaperPages(replies, books, shelf, garage, ledgers));
             groups.add(new SettingPages(replies, books));
             groups.add(new CardPages(replies, books, shelf));
         }
@@ -134,7 +135,7 @@ public final class Server implements AutoCloseable {
                     .skipRemainingHandlers();
         }
         context.header("X-Content-Type-Options", "nosniff");
-        context.header("Referrer-Policy", "no-referrer");
+        context.header("Referrer-Policy", "same-origin");
         context.header("Cache-Control", "no-store");
     }
 }

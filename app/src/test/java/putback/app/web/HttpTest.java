@@ -97,7 +97,7 @@ class HttpTest {
         assertThat(header(answer, "Content-Security-Policy"))
                 .startsWith("default-src 'self'; style-src 'self' 'unsafe-inline'");
         assertThat(header(answer, "X-Content-Type-Options")).isEqualTo("nosniff");
-        assertThat(header(answer, "Referrer-Policy")).isEqualTo("no-referrer");
+        assertThat(header(answer, "Referrer-Policy")).isEqualTo("same-origin");
         assertThat(answer.body()).contains("<html lang=\"en\">").doesNotContain("http://127", "onclick", "style=");
     }
 

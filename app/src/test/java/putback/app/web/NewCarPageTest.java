@@ -6,23 +6,29 @@ import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import putback.store.books.CarSheet;
 import putback.store.books.CarSheets;
 import putback.store.books.Cars;
+import putback.store.database.SqliteDatabase;
 
 @Tag("browser")
 class NewCarPageTest {
     private static final int MOST_KEYS = 120;
     private static final List<String> TORQUES = List.of("27", "95", "64", "98", "31", "102", "58", "118", "52", "61");
 
+    @TempDir
+    private static Path folder;
+
     @RegisterExtension
-    private static final Screens SCREENS = Screens.withBooks();
+    private static final Screens SCREENS = new Screens(() -> SqliteDatabase.open(folder.resolve("garage.db")));
 
     /** Presses keys, and counts those that are no value. */
     private static final class Hands {

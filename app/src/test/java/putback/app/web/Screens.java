@@ -6,9 +6,6 @@ import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.options.ColorScheme;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -16,13 +13,13 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.extension.AfterAllCallback;
 import org.junit.jupiter.api.extension.BeforeAllCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
 import putback.store.books.Books;
 import putback.store.database.Database;
-import putback.store.database.SqliteDatabase;
 import putback.store.sheets.ToolboxRead;
 import putback.store.sheets.ToolboxReader;
 
@@ -30,43 +27,28 @@ import putback.store.sheets.ToolboxReader;
 final class Screens implements BeforeAllCallback, AfterAllCallback {
     private static final Path PICTURES = Path.of("target", "screenshots");
 
-    private final @Nullable Path folder;
-    private @Nullable Database database;
-    private @Nullable Books books;
+    private final @Nullable Supplier<Database> database;
     private @Nullable Server server;
+    private @Nullable Database opened;
     private @Nullable Playwright playwright;
     private @Nullable Browser browser;
 
+    /** Without books. */
     Screens() {
-        this(null);
+        database = null;
     }
 
-    private Screens(@Nullable Path folder) {
-        this.folder = folder;
-    }
-
-    /** A garage that keeps books, empty at first. */
-    static Screens withBooks() {
-        try {
-            return new Screens(Files.createTempDirectory("books"));
-        } catch (IOException full) {
-            throw new UncheckedIOException(full);
-        }
-    }
-
-    /** The books that were opened. */
-    Books books() {
-        return Objects.requireNonNull(books);
+    /** With books in a database. */
+    Screens(Supplier<Database> database) {
+        this.database = database;
     }
 
     @Override
     public void beforeAll(ExtensionContext context) {
         ToolboxRead.Sound sound = (ToolboxRead.Sound) ToolboxReader.demo();
         Clock clock = Clock.fixed(Instant.parse("2026-11-02T12:00:00Z"), ZoneOffset.UTC);
-        if (folder != null) {
-            database = SqliteDatabase.open(folder.resolve("garage.db"));
-            books = new Books(database, "g1", clock);
-        }
+        opened = database == null ? null : database.get();
+        Books books = opened == null ? null : new Books(opened, "garage", clock);
         server = Server.start(0, new Garage(sound.toolbox(), clock, books));
         playwright = Playwright.create(
                 new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
@@ -90,8 +72,8 @@ final class Screens implements BeforeAllCallback, AfterAllCallback {
         browser().close();
         Objects.requireNonNull(playwright).close();
         server().close();
-        if (database != null) {
-            database.close();
+        if (opened != null) {
+            opened.close();
         }
     }
 
@@ -101,6 +83,11 @@ final class Screens implements BeforeAllCallback, AfterAllCallback {
 
     private Server server() {
         return Objects.requireNonNull(server);
+    }
+
+    /** The books that the pages keep. */
+    Books books() {
+        return new Books(Objects.requireNonNull(opened), "garage", Clock.systemUTC());
     }
 
     /** Where the server is, with a slash at the end. */

@@ -19,8 +19,11 @@ public sealed interface Database extends AutoCloseable permits SqliteDatabase, P
     /** Tells of what others change in the same database, and this program too. */
     Changes changes();
 
-    /** Copies everything, as it is at one moment, while others go on working. */
-    Backup backup();
+    /** The file or the server's address, without a password. */
+    String where();
+
+    /** The number of the schema that it is at; 0 for none. */
+    int schema();
 
     /** Whether what lies there is whole. */
     Soundness soundness();

@@ -2,7 +2,6 @@ package putback.store.database;
 
 import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -21,7 +20,7 @@ public final class PostgresDatabase implements Database {
     private final Changes changes = new Changes();
     private final PostgresWatch watch;
 
-    private PostgresDatabase(String address) {
+    private PostgresDatabase(String address, int schema) {
         where = withoutPassword(address);
         HikariConfig pool = new HikariConfig();
         pool.setJdbcUrl("jdbc:" + address);
@@ -31,7 +30,7 @@ public final class PostgresDatabase implements Database {
         pool.setPoolName("books");
         source = new HikariDataSource(pool);
         try {
-            Schema.bring(where, source, "postgresql");
+            Schema.bring(where, source, Schema.Kind.POSTGRESQL, schema);
         } catch (RuntimeException failure) {
             source.close();
             throw failure;
@@ -46,8 +45,12 @@ public final class PostgresDatabase implements Database {
      * @param address {@code postgresql://HOST:PORT/NAME?user=..&password=..}
      */
     public static PostgresDatabase open(String address) {
+        return open(address, Schema.NEWEST);
+    }
+
+    static PostgresDatabase open(String address, int schema) {
         try {
-            return new PostgresDatabase(address);
+            return new PostgresDatabase(address, schema);
         } catch (StoreFailure said) {
             throw said;
         } catch (RuntimeException failure) {
@@ -101,18 +104,20 @@ public final class PostgresDatabase implements Database {
     }
 
     @Override
-    public Backup backup() {
-        return (Path to) -> {
-            throw new StoreFailure(where + ": a server's books are backed up with its own tools, such as pg_dump;"
-                    + " see docs/scale.md.");
-        };
+    public String where() {
+        return where;
+    }
+
+    @Override
+    public int schema() {
+        return Schema.version(where, jdbi);
     }
 
     /** The server checks rows against each other as they are written; what is left to look at is that they can be read. */
     @Override
     public Soundness soundness() {
         return read(handle -> {
-            for (String table : Schema.tables()) {
+            for (String table : Schema.tables(handle)) {
                 handle.createQuery("select count(*) from " + table)
                         .mapTo(Long.class)
                         .one();

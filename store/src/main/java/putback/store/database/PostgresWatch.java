@@ -6,6 +6,8 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.LinkedHashSet;
 import java.util.Set;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 import org.postgresql.PGConnection;
 import org.postgresql.PGNotification;
@@ -13,10 +15,13 @@ import org.postgresql.PGNotification;
 /** Listens to what the other nodes tell, on a connection of its own, which is opened again when it breaks. */
 final class PostgresWatch implements AutoCloseable {
     private static final int WAIT_MS = 1000;
+    private static final int PATIENCE_MS = 5000;
 
     private final String address;
     private final Changes changes;
     private final Thread thread;
+    private final CountDownLatch listening = new CountDownLatch(1);
+    private volatile boolean again;
     private volatile boolean ended;
 
     PostgresWatch(String address, Changes changes) {
@@ -25,14 +30,26 @@ final class PostgresWatch implements AutoCloseable {
         thread = new Thread(this::listen, "listening to the other nodes");
         thread.setDaemon(true);
         thread.start();
+        awaitFirst();
+    }
+
+    /** So that nothing is missed that is told after the books are open; a server that is slow is not waited for. */
+    private void awaitFirst() {
+        try {
+            if (!listening.await(PATIENCE_MS, TimeUnit.MILLISECONDS)) {
+                again = true;
+            }
+        } catch (InterruptedException ending) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     private void listen() {
-        boolean again = false;
         while (!ended) {
             try (Connection connection = DriverManager.getConnection(address);
                     Statement statement = connection.createStatement()) {
                 statement.execute("listen putback");
+                listening.countDown();
                 if (again) {
                     changes.tell(Set.of(Changes.ALL));
                 }

@@ -25,11 +25,11 @@ public final class SqliteDatabase implements Database {
     private final Changes changes = new Changes();
     private final SqliteWatch watch;
 
-    private SqliteDatabase(Path file) {
+    private SqliteDatabase(Path file, int schema) {
         this.file = file;
         writing = pool(file, 1, false);
         try {
-            Schema.bring(file.toString(), writing, "sqlite");
+            Schema.bring(file.toString(), writing, Schema.Kind.SQLITE, schema);
             reading = pool(file, READERS, true);
         } catch (RuntimeException failure) {
             writing.close();
@@ -42,12 +42,24 @@ public final class SqliteDatabase implements Database {
 
     /** Opens the file, or makes it where there is none; its folder is made too. */
     public static SqliteDatabase open(Path file) {
+        return open(file, Schema.NEWEST);
+    }
+
+    /** Opens the file as it is. */
+    static SqliteDatabase look(Path file) {
+        if (!Files.isRegularFile(file)) {
+            throw new StoreFailure(file + ": there are no books here. Maybe name others with --data or --database.");
+        }
+        return open(file, Schema.AS_IT_IS);
+    }
+
+    static SqliteDatabase open(Path file, int schema) {
         try {
             Path folder = file.toAbsolutePath().getParent();
             if (folder != null) {
-                Files.createDirectories(folder);
+                Folders.make(folder);
             }
-            return new SqliteDatabase(file);
+            return new SqliteDatabase(file, schema);
         } catch (IOException failure) {
             throw new StoreFailure(
                     file + ": its folder cannot be made (" + failure.getMessage() + "). Maybe name another.", failure);
@@ -113,14 +125,13 @@ public final class SqliteDatabase implements Database {
     }
 
     @Override
-    public Backup backup() {
-        return to -> {
-            try (Handle handle = reader.open()) {
-                handle.execute("vacuum into ?", to.toString());
-            } catch (RuntimeException failure) {
-                throw Wording.of(to.toString(), failure);
-            }
-        };
+    public String where() {
+        return file.toString();
+    }
+
+    @Override
+    public int schema() {
+        return Schema.version(file.toString(), writer);
     }
 
     @Override

@@ -1,0 +1,76 @@
+package putback.app.cli;
+
+import java.nio.file.Path;
+import java.util.Map;
+import putback.store.database.Database;
+import putback.store.database.Databases;
+import putback.store.database.StoreFailure;
+import putback.store.photos.PhotoFiles;
+
+/**
+ * Where the garage's books are, by the options of a command.
+ *
+ * @param folder with the photos, and the books where no other place is given
+ * @param address a file, or a server's
+ */
+record BooksPlace(Path folder, String address) {
+    static final Option DATA = Option.value("--data", "FOLDER", "books and photos; else ~/.local/share/putback");
+    static final Option DATABASE =
+            Option.value("--database", "ADDRESS", "postgresql://HOST/NAME?user=.. or a file; else garage.db in FOLDER");
+
+    /** By the options; what is not given is where such data belongs. */
+    static BooksPlace of(String command, Arguments arguments) throws UsageFault {
+        return of(command, arguments, System.getenv(), System.getProperty("user.home", "."));
+    }
+
+    static BooksPlace of(String command, Arguments arguments, Map<String, String> environment, String home)
+            throws UsageFault {
+        String given = arguments.value(DATA.name()).orElse("");
+        String address = arguments.value(DATABASE.name()).orElse("");
+        if ((arguments.has(DATA.name()) && given.isBlank()) || (arguments.has(DATABASE.name()) && address.isBlank())) {
+            throw Renewing.fault(command, "--data and --database want the name of a place");
+        }
+        try {
+            Path folder = given.isEmpty() ? usual(environment, home) : Databases.file(given);
+            String books = address.isEmpty() ? folder.resolve("garage.db").toString() : address;
+            if (!Databases.isServer(books)) {
+                Databases.file(books);
+            }
+            return new BooksPlace(folder, books);
+        } catch (StoreFailure notAName) {
+            throw Renewing.fault(command, String.valueOf(notAName.getMessage()));
+        }
+    }
+
+    /** Source: XDG Base Directory Specification 0.8; a relative path there counts as none. */
+    private static Path usual(Map<String, String> environment, String home) {
+        String data = environment.getOrDefault("XDG_DATA_HOME", "");
+        Path folder = data.startsWith("/") ? Path.of(data) : Path.of(home, ".local", "share");
+        return folder.resolve("putback");
+    }
+
+    /** Opens the books, and makes them where there are none. */
+    Database open() {
+        return Databases.open(address);
+    }
+
+    /** Opens books that are there, as they are. */
+    Database look() {
+        return Databases.look(address);
+    }
+
+    /** As it may be printed. */
+    String shown() {
+        return Databases.shown(address);
+    }
+
+    PhotoFiles photos() {
+        return new PhotoFiles(folder.resolve("photos"));
+    }
+
+    /** Tells what is wrong, as commands do. */
+    static int failed(StoreFailure failure, Terminal terminal) {
+        terminal.say("putback: " + failure.getMessage());
+        return Exit.FAILED;
+    }
+}
