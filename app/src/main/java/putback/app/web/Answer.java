@@ -28,6 +28,11 @@ sealed interface Answer {
             List<String> lines = faulty.faults().stream().map(Fault::toString).toList();
             return new Refused(422, "This sheet cannot be used", lines);
         }
+        return to(question, (Read.Sheet) read);
+    }
+
+    /** The same for a sheet that is read already. */
+    static Answer to(Question question, Read.Sheet read) {
         if (question.sides().isEmpty()) {
             String said = "The side is left, right or both, not " + Shown.text(question.side()) + ".";
             return new Refused(400, "Not understood", List.of(said));
@@ -37,11 +42,11 @@ sealed interface Answer {
                     400, "Nothing to renew", List.of("Tick at least one part or unit that is to be renewed."));
         }
         List<String> names = question.renew().stream().map(Shown::text).toList();
-        Understood understood = WantedNames.understand(((Read.Sheet) read).assembly(), names, question.sides());
+        Understood understood = WantedNames.understand(read.assembly(), names, question.sides());
         if (understood instanceof Understood.Unclear unclear) {
             return new Refused(400, "Not understood", unclear.messages());
         }
-        return planned(Planner.plan(((Read.Sheet) read).assembly(), ((Understood.Clear) understood).wanted()));
+        return planned(Planner.plan(read.assembly(), ((Understood.Clear) understood).wanted()));
     }
 
     private static Answer planned(putback.plan.Planned planned) {

@@ -153,13 +153,7 @@ final class PaperPages implements PageGroup {
         return new JobHead(
                 file.job().number(),
                 LocalDate.now(books.clock()),
-                new Letterhead(
-                        text(settings, "garage"),
-                        lines(text(settings, "address")),
-                        text(settings, "phone"),
-                        text(settings, "email"),
-                        text(settings, "tax-number"),
-                        text(settings, "registration")),
+                letterhead(settings),
                 new CarLine(
                         (car.make() + " " + car.model() + " " + car.built()).strip(),
                         car.plate(),
@@ -170,6 +164,17 @@ final class PaperPages implements PageGroup {
                         ? CustomerLine.NONE
                         : new CustomerLine(owner.name(), lines(owner.address()), owner.phone(), owner.email()),
                 "");
+    }
+
+    /** Whose papers they are. */
+    static Letterhead letterhead(Map<String, String> settings) {
+        return new Letterhead(
+                text(settings, "garage"),
+                lines(text(settings, "address")),
+                text(settings, "phone"),
+                text(settings, "email"),
+                text(settings, "tax-number"),
+                text(settings, "registration"));
     }
 
     private static List<String> lines(String text) {

@@ -10,6 +10,7 @@ import putback.plan.selection.Target;
 import putback.plan.selection.Wanted;
 import putback.quantity.Parsed;
 import putback.sheet.Assembly;
+import putback.store.sheets.SheetReader;
 
 /** What renewals cost on the stock sheets, which do not change while the program runs. */
 final class Remembered {
@@ -18,6 +19,9 @@ final class Remembered {
     private final Map<String, Parsed<PlanCost>> costs = new ConcurrentHashMap<>();
 
     Parsed<PlanCost> cost(Assembly assembly, Wanted wanted) {
+        if (!SheetReader.stockIds().contains(assembly.sheet().id())) {
+            return Planner.cost(assembly, wanted);
+        }
         List<String> ids = new ArrayList<>();
         for (Target target : wanted.targets()) {
             ids.add(target.id());

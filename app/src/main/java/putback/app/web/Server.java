@@ -40,6 +40,7 @@ public final class Server implements AutoCloseable {
             groups.add(new SaidPages(replies, books, shelf));
             groups.add(new PaperPages(replies, books, shelf, garage, ledgers));
             groups.add(new SettingPages(replies, books));
+            groups.add(new CardPages(replies, books, shelf));
         }
         QUIET.forEach(logger -> logger.setLevel(Level.OFF));
         javalin = Javalin.create(config -> {

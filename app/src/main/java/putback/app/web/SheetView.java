@@ -37,6 +37,20 @@ public record SheetView(
      */
     public record Choice(String id, String name, boolean ticked) {}
 
+    /** The same with what was ticked for a new car. */
+    public SheetView ticked(NewCarView view, int sheet) {
+        return new SheetView(
+                id, title, sided, parts, fixings, again(units, view, sheet), again(single, view, sheet), side);
+    }
+
+    private static List<Choice> again(List<Choice> choices, NewCarView view, int sheet) {
+        List<Choice> again = new ArrayList<>();
+        for (Choice choice : choices) {
+            again.add(new Choice(choice.id(), choice.name(), view.isTicked(sheet, choice.id())));
+        }
+        return again;
+    }
+
     /** All stock sheets that can be used. */
     static List<SheetView> all() {
         List<SheetView> views = new ArrayList<>();

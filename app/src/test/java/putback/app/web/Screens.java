@@ -85,6 +85,11 @@ final class Screens implements BeforeAllCallback, AfterAllCallback {
         return Objects.requireNonNull(server);
     }
 
+    /** The books that the pages keep. */
+    Books books() {
+        return new Books(Objects.requireNonNull(opened), "garage", Clock.systemUTC());
+    }
+
     /** Where the server is, with a slash at the end. */
     String address() {
         return server().address() + "/";

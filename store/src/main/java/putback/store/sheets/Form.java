@@ -25,6 +25,7 @@ record Form(String thing, String needs, String otherwise, int mostNodes, int meb
     static final Form PLAN = new Form("plan", "sheet and steps", "", 20 * Composer.MOST_NODES, 16, JSON);
     static final Form EVENTS = new Form("file of events", "do and joint", "", Composer.MOST_NODES, 16, JSON);
     static final Form TRACE = new Form("bounce trace", "rows of time and height", "", 0, 16, "a CSV text file");
+    static final Form QUESTIONS = new Form("list of questions", "questions", "", Composer.MOST_NODES, 1, YAML);
     static final Form CORNER =
             new Form("suspension file", "suspension, points and tyre-radius", "", Composer.MOST_NODES, 1, YAML);
     static final Form ANGLES =

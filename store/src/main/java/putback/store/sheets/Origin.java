@@ -103,7 +103,7 @@ sealed interface Origin {
         }
     }
 
-    record OfText(String name, String written) implements Origin {
+    record OfText(String name, String written, KeptTexts kept) implements Origin {
         @Override
         public String identity() {
             return "text " + name;
@@ -116,7 +116,11 @@ sealed interface Origin {
 
         @Override
         public @Nullable Origin base(String base) {
-            return Stock.has(base) ? new OfStock(base) : null;
+            if (Stock.has(base)) {
+                return new OfStock(base);
+            }
+            String text = Ids.isId(base) ? kept.text(base) : null;
+            return text == null ? null : new OfText(base, text, kept);
         }
     }
 }

@@ -31,7 +31,12 @@ public final class SheetReader {
      * @param name what stands before line and column in a fault
      */
     public static Read text(String name, String text) {
-        return read(new Origin.OfText(name, text), name);
+        return text(name, text, KeptTexts.NONE);
+    }
+
+    /** The same with bases looked for among the stock sheets, then among those that a garage has kept. */
+    public static Read text(String name, String text, KeptTexts kept) {
+        return read(new Origin.OfText(name, text, kept), name);
     }
 
     /** Reads what a user named: a stock sheet where it is the plain id of one, else a file. */

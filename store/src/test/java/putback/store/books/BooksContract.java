@@ -235,4 +235,16 @@ abstract class BooksContract {
         job();
         assertThat(database.soundness().faults()).isEmpty();
     }
+
+    @Test
+    void aKeptSheet_isThereForEveryCar_andNeverAltered() {
+        KeptSheets kept = new KeptSheets(books);
+        KeptSheet dory = done(books.write(change -> kept.add(change, "dory", "Tamsel Dory", "sheet: dory", "Mara")));
+        assertThat(kept.all()).containsExactly(dory);
+        assertThat(kept.text("dory")).isEqualTo("sheet: dory");
+        assertThat(kept.text("other")).isNull();
+        Saved<KeptSheet> again = books.write(change -> kept.add(change, "dory", "Other", "sheet: x", "Teo"));
+        assertThat(again).isEqualTo(new Saved.Overtaken<>(dory));
+        assertThat(new KeptSheets(new Books(database, "g2", NOON)).all()).isEmpty();
+    }
 }
