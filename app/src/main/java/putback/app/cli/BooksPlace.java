@@ -1,5 +1,8 @@
 package putback.app.cli;
 
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import putback.store.database.Database;
@@ -39,6 +42,30 @@ record BooksPlace(Path folder, String address) {
             return new BooksPlace(folder, books);
         } catch (StoreFailure notAName) {
             throw Renewing.fault(command, String.valueOf(notAName.getMessage()));
+        }
+    }
+
+    /** A folder of its own, which goes when the program ends. */
+    static BooksPlace passing() {
+        try {
+            Path folder = Files.createTempDirectory("putback-demo");
+            Runtime.getRuntime().addShutdownHook(new Thread(() -> remove(folder.toFile())));
+            return new BooksPlace(folder, folder.resolve("garage.db").toString());
+        } catch (IOException failure) {
+            throw new StoreFailure(
+                    "no folder for the demonstration's books can be made. Maybe give one: --data", failure);
+        }
+    }
+
+    private static void remove(File file) {
+        File[] inside = file.listFiles();
+        if (inside != null) {
+            for (File one : inside) {
+                remove(one);
+            }
+        }
+        if (!file.delete()) {
+            file.deleteOnExit();
         }
     }
 

@@ -1,10 +1,12 @@
 package putback.app.cli;
 
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
-import java.time.ZoneOffset;
 import java.util.List;
-import putback.app.web.Garage;
+import putback.app.demo.BigGarage;
+import putback.app.demo.DemoGarage;
+import putback.store.books.Cars;
 import putback.tightening.toolbox.Toolbox;
 
 /** The demonstration: an invented van, its plan and its page. */
@@ -12,6 +14,7 @@ final class DemoCommand implements Command {
     private static final String SHEET = "demo-van";
     private static final String RENEW = "spring,damper,pads";
     private static final String DAY = "2026-11-02";
+    private static final int LARGE = 100;
     private static final String PAGE = "/plan?sheet=demo-van&renew=spring&renew=damper&renew=pads&side=both";
 
     @Override
@@ -20,7 +23,11 @@ final class DemoCommand implements Command {
                 "demo",
                 "Prints the demonstration's plan and serves it as a page.",
                 List.of(),
-                List.of(Option.flag("--print", "only print"), BooksPlace.DATA, ServeCommand.PORT));
+                List.of(
+                        Option.flag("--print", "only print"),
+                        Option.flag("--big", "with 2,000 cars and 10,000 jobs in the books"),
+                        BooksPlace.DATA,
+                        ServeCommand.PORT));
     }
 
     @Override
@@ -29,6 +36,8 @@ final class DemoCommand implements Command {
                 An invented van failed its yearly inspection: one rear spring broken, both rear dampers leaking, the rear
                 pads nearly due. The same as:
                 putback plan demo-van --renew spring,damper,pads --toolbox demo --on 2026-11-02
+                The pages are those of an invented garage on that day, with a few jobs in its books; without --data the
+                books are made anew each time.
                 """;
     }
 
@@ -42,9 +51,16 @@ final class DemoCommand implements Command {
         }
         terminal.out().println();
         Toolbox toolbox = ToolboxFile.open("demo", terminal);
-        Clock noon = Clock.fixed(Instant.parse(DAY + "T12:00:00Z"), ZoneOffset.UTC);
-        return arguments.has(BooksPlace.DATA.name())
-                ? Serving.withBooks(port, BooksPlace.of("demo", arguments), toolbox, noon, PAGE, terminal)
-                : Serving.on(port, new Garage(toolbox, noon), PAGE, terminal);
+        Instant morning = Instant.parse(DAY + "T09:00:00Z");
+        Clock clock = Clock.offset(Clock.systemUTC(), Duration.between(Instant.now(), morning));
+        BooksPlace place =
+                arguments.has(BooksPlace.DATA.name()) ? BooksPlace.of("demo", arguments) : BooksPlace.passing();
+        boolean big = arguments.has("--big");
+        return Serving.withBooks(port, place, toolbox, clock, PAGE, terminal, books -> {
+            DemoGarage.fill(books);
+            if (big && new Cars(books).search("", LARGE).size() < LARGE) {
+                BigGarage.fill(books, 2000, 10_000, 1);
+            }
+        });
     }
 }

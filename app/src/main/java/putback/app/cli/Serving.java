@@ -4,6 +4,7 @@ import io.javalin.util.JavalinBindException;
 import java.nio.file.Files;
 import java.time.Clock;
 import java.util.concurrent.CountDownLatch;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import putback.app.web.Garage;
 import putback.app.web.Server;
@@ -37,10 +38,28 @@ final class Serving {
     /** Serves a garage's books; where they are is said first. */
     static int withBooks(
             int port, BooksPlace place, @Nullable Toolbox toolbox, Clock clock, String path, Terminal terminal) {
+        return withBooks(port, place, toolbox, clock, path, terminal, books -> {});
+    }
+
+    /**
+     * The same after something was done with the books.
+     *
+     * @param first such as filling them
+     */
+    static int withBooks(
+            int port,
+            BooksPlace place,
+            @Nullable Toolbox toolbox,
+            Clock clock,
+            String path,
+            Terminal terminal,
+            Consumer<Books> first) {
         boolean made = !Databases.isServer(place.address()) && !Files.exists(Databases.file(place.address()));
         try (Database database = place.open()) {
             terminal.out().println((made ? "New books in " : "Books in ") + place.shown());
-            return on(port, new Garage(toolbox, clock, new Books(database, GARAGE, clock)), path, terminal);
+            Books books = new Books(database, GARAGE, clock);
+            first.accept(books);
+            return on(port, new Garage(toolbox, clock, books), path, terminal);
         } catch (StoreFailure failure) {
             return BooksPlace.failed(failure, terminal);
         }
