@@ -28,6 +28,7 @@ public final class Server implements AutoCloseable {
         groups.add(new Assets());
         groups.add(new SheetPages(replies, garage, shelf));
         groups.add(new FirstPage(replies, garage));
+        groups.add(new CarsidePages(replies, garage, shelf));
         QUIET.forEach(logger -> logger.setLevel(Level.OFF));
         javalin = Javalin.create(config -> {
                     config.startup.showJavalinBanner = false;
@@ -59,6 +60,7 @@ public final class Server implements AutoCloseable {
 
     @Override
     public void close() {
+        groups.forEach(PageGroup::close);
         javalin.stop();
     }
 

@@ -10,7 +10,7 @@ import org.jdbi.v3.core.JdbiException;
 /** Brings a database to the schema that this program knows. */
 final class Schema {
     /** The number of the last migration file. */
-    static final int NEWEST = 2;
+    static final int NEWEST = 3;
 
     private static final String FOLDER = "classpath:putback/store/database/";
 
@@ -71,6 +71,7 @@ final class Schema {
                 "photo",
                 "road_test",
                 "event",
+                "heard",
                 "link",
                 "audit",
                 "setting",
