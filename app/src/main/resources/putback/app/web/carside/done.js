@@ -7,7 +7,7 @@ import { panel } from './panels.js';
 /** What is owed, as the garage reckons it; without a network as it was last heard. */
 export function done(app) {
   const { owing, plan } = app.sync.data;
-  const fresh = app.sync.reached && app.sync.unsent.length === 0;
+  const { fresh } = app.sync;
   const left = app.car.toDo;
   const settled = fresh && owing.settled;
   return make('section.panel', { 'aria-label': 'What the job owes' },

@@ -155,7 +155,7 @@ class App {
     const { plan, last } = this.sync.data;
     if (this.panel) return { key: 'panel ' + this.panel[0], joint: this.panel[1]?.joint };
     const step = this.at === null ? this.current() : this.step(this.at);
-    if (!step) return { key: ['end', last, this.sync.unsent.length, this.sync.reached, this.car.toDo.length].join(' ') };
+    if (!step) return { key: ['end', last, this.sync.fresh, this.car.toDo.length].join(' ') };
     return { key: ['step', step.n, step.text, this.doneBy(step)?.id, this.car.height, this.closed(step.joint)?.id, plan.steps.length].join(' '), step, joint: step.joint };
   }
 

@@ -128,10 +128,18 @@ export class Sync {
     this.flush();
   }
 
-  /** Sends what waits, one batch after the other; only once at a time. */
+  /** Sends what waits, one batch after the other; only once at a time, and once more for what came meanwhile. */
   flush() {
-    this.sending ??= this.send().finally(() => { this.sending = null; });
+    this.asked = true;
+    this.sending ??= this.sendAll().finally(() => { this.sending = null; });
     return this.sending;
+  }
+
+  async sendAll() {
+    while (this.asked) {
+      this.asked = false;
+      await this.send();
+    }
   }
 
   async send() {
@@ -160,7 +168,7 @@ export class Sync {
       if (said.kept.length === 0 && said.refused.length === 0 && said.gaps.length === 0) return this.later();
     }
     if (sent) {
-      await this.refresh();
+      this.refreshLater();
       this.hear();
     }
     return undefined;
@@ -211,8 +219,18 @@ export class Sync {
     this.take(event);
     if (this.theirs.length === before) return;
     this.page.told('events');
+    this.refreshLater();
+  }
+
+  /** Not for each of many steps that follow one another. */
+  refreshLater() {
     clearTimeout(this.refreshing);
     this.refreshing = setTimeout(() => this.refresh(), 400);
+  }
+
+  /** Whether what the garage reckons is about all that is known here. */
+  get fresh() {
+    return this.reached && this.unsent.length === 0 && this.data.last === this.events.length;
   }
 
   tellTime(now) {
