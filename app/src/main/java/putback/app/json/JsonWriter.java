@@ -82,6 +82,13 @@ public final class JsonWriter {
         return this;
     }
 
+    /** JSON that somebody else wrote. */
+    public JsonWriter raw(String written) {
+        comma();
+        text.append(written);
+        return this;
+    }
+
     /** A list of strings. */
     public JsonWriter strings(List<String> values) {
         beginArray();

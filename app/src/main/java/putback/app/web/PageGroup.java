@@ -6,4 +6,7 @@ import io.javalin.config.RoutesConfig;
 interface PageGroup {
     /** Says which addresses are theirs. */
     void add(RoutesConfig routes);
+
+    /** Ends what they keep running. */
+    default void close() {}
 }

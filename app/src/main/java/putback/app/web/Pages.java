@@ -58,6 +58,11 @@ final class Pages {
         return fill(part ? "cornerPart.jte" : "corner.jte", Map.of("view", view));
     }
 
+    /** The shell of the page at the car; its script fills it, so that it works without a network. */
+    String carside(String job, String number) {
+        return fill("carside.jte", Map.of("job", job, "number", number));
+    }
+
     String message(String heading, List<String> lines) {
         return fill("message.jte", Map.of("heading", heading, "lines", lines));
     }

@@ -41,6 +41,7 @@ public final class Server implements AutoCloseable {
             groups.add(new PaperPages(replies, books, shelf, garage, ledgers));
             groups.add(new SettingPages(replies, books));
             groups.add(new CardPages(replies, books, shelf));
+            groups.add(new CarsidePages(replies, garage, shelf));
         }
         QUIET.forEach(logger -> logger.setLevel(Level.OFF));
         javalin = Javalin.create(config -> {
@@ -73,6 +74,7 @@ public final class Server implements AutoCloseable {
 
     @Override
     public void close() {
+        groups.forEach(PageGroup::close);
         javalin.stop();
     }
 

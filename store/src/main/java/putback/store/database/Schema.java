@@ -12,7 +12,7 @@ import org.jdbi.v3.core.JdbiException;
 /** Brings a database to the schema that this program knows. */
 public final class Schema {
     /** The number of the last migration file. */
-    static final int NEWEST = 2;
+    static final int NEWEST = 3;
 
     /** Wanted of books that are only looked at. */
     static final int AS_IT_IS = 0;
@@ -128,6 +128,7 @@ public final class Schema {
                 "photo",
                 "road_test",
                 "event",
+                "heard",
                 "link",
                 "audit",
                 "setting",

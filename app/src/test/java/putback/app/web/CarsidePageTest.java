@@ -1,0 +1,266 @@
+package putback.app.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.deque.html.axecore.results.Rule;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import putback.ledger.Event;
+import putback.ledger.Owing;
+import putback.ledger.PlanPromise;
+import putback.ledger.chain.Verdict;
+import putback.plan.Plan;
+import putback.store.books.Events;
+import putback.store.books.Findings;
+import putback.store.books.HeardDevices;
+import putback.store.books.Job;
+
+/** A whole job at the car, with the network cut in the middle. */
+@Tag("browser")
+class CarsidePageTest {
+    @RegisterExtension
+    private static final CarsideBench BENCH = new CarsideBench();
+
+    private static Plan plan(String sheet, String renew, String side) {
+        Question question = Question.of(sheet, List.of(renew), side);
+        return ((Answer.Planned) Answer.to(question, new Shelf(Garage.UNKNOWN))).plan();
+    }
+
+    /** Ticks what stops, then presses the large button; a second look is made by somebody else. */
+    private static void doStep(Page page) {
+        String before = page.getAttribute("#main article", "data-n");
+        for (var box : page.querySelectorAll("#main article input[type=checkbox]")) {
+            box.check();
+        }
+        String label = page.textContent("#main article .main-go");
+        page.click("#main article .main-go");
+        if (label.startsWith("Another person")) {
+            page.fill("input[name=who]", "Teo");
+            page.click("section .main-go");
+        }
+        page.waitForFunction(
+                "n => document.querySelector('#main article')?.dataset.n !== n && !document.querySelector('input[name=who]')",
+                before);
+    }
+
+    private static boolean isAtTheEnd(Page page) {
+        return page.querySelector("#main article") == null;
+    }
+
+    private static void waitUntilSent(Page page) {
+        page.waitForFunction("() => document.getElementById('net').dataset.unsent === '0'");
+    }
+
+    @Test
+    void aWholeJob_isThereOnce_thoughTheNetworkIsGoneInTheMiddle() {
+        Job job = BENCH.job("demo-van", "damper", "both");
+        Events events = new Events(BENCH.books());
+        try (BrowserContext tablet = BENCH.device(1024, 768, ColorScheme.LIGHT);
+                BrowserContext phone = BENCH.device(390, 844, ColorScheme.LIGHT)) {
+            Page page = BENCH.open(tablet, job, "Mara");
+            page.waitForFunction("() => document.documentElement.dataset.kept === 'yes'");
+            Page other = BENCH.open(phone, job, "Jo");
+            for (int i = 0; i < 12; i++) {
+                doStep(page);
+            }
+            waitUntilSent(page);
+            tablet.setOffline(true);
+            for (int i = 0; i < 10; i++) {
+                doStep(page);
+            }
+            assertThat(page.textContent("#net")).contains("No network").contains("10 steps kept on this device");
+            String card = page.getAttribute("#main article", "data-n");
+            page.reload();
+            page.waitForSelector("#main article");
+            assertThat(page.getAttribute("#main article", "data-n")).isEqualTo(card);
+            for (int i = 0; i < 5; i++) {
+                doStep(page);
+            }
+            assertThat(events.all(job.id())).hasSize(12);
+            tablet.setOffline(false);
+            waitUntilSent(page);
+            assertThat(events.all(job.id())).hasSize(27);
+            other.waitForFunction(
+                    "n => document.querySelector('#main article').dataset.n === n",
+                    page.getAttribute("#main article", "data-n"));
+            for (int i = 0; i < 80 && !isAtTheEnd(page); i++) {
+                doStep(page);
+            }
+            page.waitForFunction("() => document.querySelector('#main h1').textContent.startsWith('Settled')");
+            CarsideBench.picture(page, "settled-1024");
+        }
+        List<Event> all = events.all(job.id());
+        Set<String> ids = new HashSet<>();
+        all.forEach(event -> ids.add(event.id()));
+        assertThat(ids).hasSameSizeAs(all);
+        assertThat(events.verifyChain(job.id())).isInstanceOf(Verdict.Whole.class);
+        Plan plan = plan("demo-van", "damper", "both");
+        assertThat(Owing.of(PlanPromise.of(plan), all).owes()).isEmpty();
+        assertThat(new HeardDevices(BENCH.books()).of(job.id())).hasSize(2).allMatch(one -> one.unsent() == 0);
+    }
+
+    @Test
+    void aSecondPage_seesATick_withinASecond() {
+        Job job = BENCH.job("demo-van", "damper", "left");
+        Events events = new Events(BENCH.books());
+        try (BrowserContext one = BENCH.device(390, 844, ColorScheme.LIGHT);
+                BrowserContext two = BENCH.device(390, 844, ColorScheme.LIGHT)) {
+            Page page = BENCH.open(one, job, "Mara");
+            Page other = BENCH.open(two, job, "Teo");
+            doStep(page);
+            waitUntilSent(page);
+            other.evaluate("() => new MutationObserver(() => { window.changedAt = Date.now(); })"
+                    + ".observe(document.getElementById('main'), {childList: true})");
+            for (int i = 0; i < 3; i++) {
+                doStep(page);
+                String next = page.getAttribute("#main article", "data-n");
+                other.waitForFunction("n => document.querySelector('#main article').dataset.n === n", next);
+                double shown = ((Number) other.evaluate("window.changedAt")).doubleValue();
+                List<Event> all = events.all(job.id());
+                assertThat(shown - all.get(all.size() - 1).at().toEpochMilli()).isLessThan(1000);
+            }
+        }
+    }
+
+    @Test
+    void whatIsFoundSkippedAndBroken_isWrittenDown_andTakenBack() {
+        Job job = BENCH.job("demo-van", "damper", "left");
+        Events events = new Events(BENCH.books());
+        try (BrowserContext phone = BENCH.device(390, 844, ColorScheme.DARK)) {
+            Page page = BENCH.open(phone, job, "Mara");
+            press(page, "Found something");
+            page.fill("textarea", "brake hose cracked");
+            page.check("input[value='stop driving']");
+            press(page, "Write it down");
+            page.waitForSelector("#main article");
+            press(page, "Skip");
+            page.fill("textarea", "key is in the glovebox");
+            press(page, "Skip it");
+            page.waitForSelector("article[data-n='2']");
+            press(page, "It broke");
+            page.click(".list button >> nth=0");
+            page.waitForSelector("article[data-n='2']");
+            doStep(page);
+            press(page, "Back");
+            page.waitForSelector(".was-done");
+            press(page, "That was wrong, take it back");
+            press(page, "Take it back");
+            page.waitForSelector("article[data-n='2'] .main-go");
+            waitUntilSent(page);
+        }
+        assertThat(new Findings(BENCH.books()).of(job.id()))
+                .extracting(found -> found.urgency() + ": " + found.words() + ", " + found.by())
+                .containsExactly("stop driving: brake hose cracked, Mara");
+        assertThat(events.all(job.id()))
+                .extracting(event -> event.did().word())
+                .containsExactly("note", "note", "break", "break-loose", "correct");
+    }
+
+    /** Each kind of card, in both lights and on both devices: nothing for axe to say, and everything that a glove must hit is large. */
+    @ParameterizedTest
+    @CsvSource({"390, 844, LIGHT", "390, 844, DARK", "1024, 768, LIGHT", "1024, 768, DARK"})
+    void everyKindOfCard_isReadableAndLarge(int width, int height, ColorScheme scheme) {
+        Job job = BENCH.job("demo-van", "damper,spring", "both");
+        String name = width + "-" + scheme.name().toLowerCase(Locale.ROOT);
+        try (BrowserContext device = BENCH.device(width, height, scheme)) {
+            Page page = BENCH.open(device, job, "Mara");
+            Set<String> seen = new HashSet<>();
+            for (int i = 0; i < 120 && !isAtTheEnd(page); i++) {
+                String kind = page.getAttribute("#main article", "data-do");
+                boolean stop = page.querySelector(".stop") != null;
+                if (seen.add(kind + (stop ? "-stop" : ""))) {
+                    look(page, kind + (stop ? "-stop" : "") + "-" + name);
+                }
+                if (i == 8) {
+                    panels(page, name);
+                }
+                doStep(page);
+            }
+            page.waitForFunction("() => document.querySelector('#main h1').textContent.startsWith('Settled')");
+            look(page, "settled-" + name);
+            assertThat(seen).contains("tighten", "second-look", "height-stop", "undo", "start", "support-stop");
+        }
+    }
+
+    private static void panels(Page page, String name) {
+        for (String label : List.of("Skip", "Out of order", "Found something", "It broke", "Note", "What is owed")) {
+            press(page, label);
+            look(page, label.toLowerCase(Locale.ROOT).replace(' ', '-') + "-" + name);
+            if (label.equals("What is owed")) {
+                page.click("button:has-text('Stays open') >> nth=0");
+                look(page, "stays-open-" + name);
+                page.reload();
+                page.waitForSelector("article");
+            } else {
+                press(page, "Back to the step");
+            }
+        }
+        press(page, "Interrupted");
+        press(page, "Show the handover card");
+        page.waitForSelector(".handover");
+        look(page, "handover-" + name);
+        press(page, "Go on");
+        for (int i = 0; i < 9 && page.querySelector("button:text-is('It will not move')") == null; i++) {
+            doStep(page);
+        }
+        press(page, "It will not move");
+        look(page, "which-way-" + name);
+        page.click(".list button >> nth=0");
+        page.click(".resorts button >> nth=0");
+        look(page, "resorts-" + name);
+        press(page, "It moved");
+    }
+
+    private static void look(Page page, String name) {
+        CarsideBench.picture(page, name);
+        List<String> faults = new ArrayList<>();
+        for (Rule rule : new AxeBuilder(page).analyze().getViolations()) {
+            faults.add(name + ": " + rule.getId() + " " + rule.getHelp() + " "
+                    + rule.getNodes().get(0).getHtml());
+        }
+        assertThat(faults).isEmpty();
+        assertThat(page.evaluate(SMALL)).as(name).isEqualTo(List.of());
+        assertThat(page.evaluate("document.documentElement.scrollWidth <= innerWidth"))
+                .as(name)
+                .isEqualTo(true);
+    }
+
+    /** What is smaller than 64 px in either direction, step text below 28 px, or step text below 7 to 1. */
+    private static final String SMALL = """
+            (() => {
+              const small = [];
+              for (const one of document.querySelectorAll('button, .big-tick, a, .big-field input, .big-field textarea')) {
+                const box = one.getBoundingClientRect();
+                if (box.width < 64 || box.height < 64) small.push(one.textContent + ' ' + box.width + ' x ' + box.height);
+              }
+              const light = (colour) => {
+                const parts = colour.match(/[0-9.]+/g).slice(0, 3).map((c) => c / 255)
+                  .map((c) => (c <= 0.04045 ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4));
+                return 0.2126 * parts[0] + 0.7152 * parts[1] + 0.0722 * parts[2];
+              };
+              for (const text of document.querySelectorAll('h1.do, .careful, .tools, .place, .figure')) {
+                const style = getComputedStyle(text);
+                const [dark, bright] = [light(style.color), light(getComputedStyle(document.body).backgroundColor)].sort((a, b) => a - b);
+                if ((bright + 0.05) / (dark + 0.05) < 7) small.push(text.textContent + ' is faint');
+                if (text.matches('h1.do') && parseFloat(style.fontSize) < 28) small.push(text.textContent + ' is small');
+              }
+              return small;
+            })()
+            """;
+
+    private static void press(Page page, String label) {
+        page.click("button:text-is('" + label + "')");
+    }
+}
