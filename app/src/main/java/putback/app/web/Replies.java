@@ -35,7 +35,9 @@ final class Replies {
     private static Map<String, String> first(Map<String, List<String>> all) {
         Map<String, String> values = new HashMap<>();
         for (Map.Entry<String, List<String>> value : all.entrySet()) {
-            values.put(value.getKey(), value.getValue().get(0));
+            if (!value.getValue().isEmpty()) {
+                values.put(value.getKey(), value.getValue().get(0));
+            }
         }
         return values;
     }
