@@ -90,8 +90,7 @@ class CardPageTest {
             assertThat(page.inputValue("[name='hold.strut-to-hub']")).isEqualTo("6 mm key");
             assertThat(page.inputValue("[name='source.strut-to-hub']")).isEqualTo("owner's handbook");
             assertThat(page.isChecked("[name='once.strut-to-hub']")).isFalse();
-            assertThat(sheet(car))
-                    .contains("torque: null", "torque: {torque: 90 N·m, angle: 60 deg}", "once: false");
+            assertThat(sheet(car)).contains("torque: null", "torque: {torque: 90 N·m, angle: 60 deg}", "once: false");
         }
     }
 
