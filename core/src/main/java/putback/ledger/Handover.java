@@ -1,8 +1,10 @@
 package putback.ledger;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import putback.sheet.Height;
 
@@ -82,7 +84,9 @@ public record Handover(
                     ? "Nobody says how the car stands"
                     : height == Height.RAISED ? "The car stands raised" : "The car stands " + on(height);
             int all = promised.steps().size();
-            String steps = left == 0 ? "no step is left" : left + " of " + all + " steps are left";
+            String steps = left == 0
+                    ? "no step is left"
+                    : left + " of " + all + (left == 1 ? " steps is left" : " steps are left");
             return car + "; " + steps + ".";
         }
 
@@ -101,31 +105,62 @@ public record Handover(
                 mustNot.add("Do not drive it: " + driving(owing) + ".");
             }
             for (AidOn aid : standing.aids()) {
-                boolean holds = !out.isEmpty() || !loose.isEmpty();
-                if (holds) {
+                PlanStep release = release(aid);
+                if (release != null) {
                     mustNot.add("Do not take the " + (aid.aid().isEmpty() ? "aid" : aid.aid()) + " off "
-                            + promised.nameInside(aid.part()) + ": not all that it stands in for is tight.");
+                            + promised.nameInside(aid.part()) + " before step " + release.number() + ".");
                 }
             }
             return mustNot;
         }
 
-        /** What keeps the wheels from carrying it: anything open but what is tightened on wheels, or any part off. */
+        /** The step that takes an aid off, where others come first; null where it may come off now. */
+        private @Nullable PlanStep release(AidOn aid) {
+            List<PlanStep> toDo = standing.toDo();
+            for (int i = 1; i < toDo.size(); i++) {
+                PlanStep step = toDo.get(i);
+                boolean same = aid.part().equals(step.part())
+                        && (aid.aid().isEmpty() || aid.aid().equals(step.aid()));
+                if (step.did() == Did.RELEASE && same) {
+                    return step;
+                }
+            }
+            return null;
+        }
+
+        /** What keeps the wheels from carrying it: all that is off or open now and goes back before the plan lowers it. */
         private String lowering() {
+            Set<String> later = afterLowering();
             for (Map.Entry<String, PartState> part : standing.parts().entrySet()) {
-                if (part.getValue() == PartState.OFF || part.getValue() == PartState.HUNG) {
+                boolean gone = part.getValue() == PartState.OFF || part.getValue() == PartState.HUNG;
+                if (gone && !later.contains(part.getKey())) {
                     return promised.nameInside(part.getKey()) + " is "
                             + part.getValue().word();
                 }
             }
             for (Map.Entry<String, JointState> joint : standing.joints().entrySet()) {
                 boolean waits = joint.getValue() == JointState.LOOSE && isTightenedOnWheels(joint.getKey());
-                if (joint.getValue().isOpen() && !waits) {
+                if (joint.getValue().isOpen() && !waits && !later.contains(joint.getKey())) {
                     return promised.nameInside(joint.getKey()) + " is "
                             + joint.getValue().word();
                 }
             }
             return "";
+        }
+
+        /** Parts and joints that the plan puts back once the car is on its wheels. */
+        private Set<String> afterLowering() {
+            Set<String> later = new HashSet<>();
+            for (PlanStep step : promised.steps()) {
+                boolean back = step.did() == Did.START || step.did() == Did.OFFER_UP;
+                if (step.did() == Did.HEIGHT && step.height() != Height.ON_WHEELS) {
+                    later.clear();
+                } else if (back && step.height() == Height.ON_WHEELS) {
+                    later.add(String.valueOf(step.joint() == null ? step.part() : step.joint()));
+                    later.addAll(step.with());
+                }
+            }
+            return later;
         }
 
         private boolean isTightenedOnWheels(String joint) {

@@ -31,6 +31,9 @@ final class Harm {
     }
 
     private static int place(String id) {
+        if (id.equals("wheel") || id.endsWith(".wheel")) {
+            return 0;
+        }
         for (int place = 0; place < PLACES.size(); place++) {
             for (String word : PLACES.get(place)) {
                 if (names(id, word)) {

@@ -121,7 +121,7 @@ public final class PlanPromise {
         return kept;
     }
 
-    private static PlanStep.Errand errand(FollowUp followUp) {
-        return new PlanStep.Errand(List.of(), followUp.height(), followUp.follows());
+    private PlanStep.Errand errand(FollowUp followUp) {
+        return new PlanStep.Errand(List.of(), followUp.height(), kept(followUp.follows(), followUps));
     }
 }

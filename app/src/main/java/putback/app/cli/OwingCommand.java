@@ -33,6 +33,7 @@ final class OwingCommand implements Command {
         return """
                 An event says what was done: {"at": "2026-03-02T09:14:05Z", "by": "M", "do": "tighten", "joint":
                 "left.strut-to-hub", "torqueNm": 98, "height": "raised"}. docs/owing.md has the words.
+                What was written down by mistake is taken back by {"do": "correct", "corrects": "its id", "reason": "why"}.
                 Exit code 0 when nothing is owed, 4 when something is, 2 when a file cannot be read.
                 """;
     }

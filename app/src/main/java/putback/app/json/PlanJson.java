@@ -155,9 +155,11 @@ public final class PlanJson {
 
     private List<String> inThisTrip(List<String> ids) {
         List<String> kept = new ArrayList<>(ids.size());
-        for (FollowUp followUp : plan.selection().followUps()) {
-            if (ids.contains(followUp.id())) {
-                kept.add(followUp.id());
+        for (String id : ids) {
+            for (FollowUp followUp : plan.selection().followUps()) {
+                if (id.equals(followUp.id())) {
+                    kept.add(id);
+                }
             }
         }
         return kept;

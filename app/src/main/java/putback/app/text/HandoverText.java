@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import putback.app.text.Page.Ink;
 import putback.ledger.Handover;
+import putback.ledger.PlanStep;
 import putback.ledger.Signature;
 
 /** The handover card for a terminal: what must not be done first, then what comes next. */
@@ -30,12 +31,9 @@ public final class HandoverText {
         if (card.next() == null) {
             page.words(Ink.PLAIN, "  ", "Nothing of the plan is left.");
         } else {
-            String text = card.next().text();
-            page.words(
-                    Ink.PLAIN,
-                    "  ",
-                    card.next().number() + "  "
-                            + (text.isEmpty() ? card.next().did().word() : text));
+            PlanStep next = card.next();
+            String text = next.text().isEmpty() ? next.did().word() : next.text();
+            page.words(Ink.PLAIN, "  " + next.number() + "  ", text);
         }
         return page.gap().words(Ink.FAINT, last(card.last())).toString();
     }

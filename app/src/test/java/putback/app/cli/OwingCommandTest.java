@@ -206,6 +206,134 @@ class OwingCommandTest {
         assertThat(owes(with(nuts, look.replace("\"K\"", "\"m \"")))).contains("second look left.wheel-nuts");
     }
 
+    private String said(List<String> events, String... options) throws IOException {
+        Path file = folder.resolve("events.jsonl");
+        Files.write(file, events);
+        List<String> words = new ArrayList<>(List.of("owing", "--plan", plan.toString(), "--ledger", file.toString()));
+        words.addAll(List.of(options));
+        return Said.by(words.toArray(new String[0])).out();
+    }
+
+    @Test
+    void aJointThatThePlanDoesNotKnow_wantsALook_howeverTightItIsSaidToBe() throws IOException {
+        String undo = "{\"do\":\"undo\",\"joint\":\"left.pipe-union\",\"by\":\"M\"}";
+        String start = "{\"do\":\"start\",\"joint\":\"left.pipe-union\",\"by\":\"M\"}";
+        String tight = "{\"do\":\"tighten\",\"joint\":\"left.pipe-union\",\"by\":\"M\",\"torqueNm\":16}";
+        String look = "{\"do\":\"second-look\",\"joint\":\"left.pipe-union\",\"by\":\"K\"}";
+        assertThat(owes(with(undo, start))).containsExactly("not tightened left.pipe-union");
+        assertThat(owes(with(undo, start, tight))).containsExactly("second look left.pipe-union");
+        assertThat(owing(with(undo, start, tight)).out()).contains("the plan does not know it: what torque it asks");
+        assertThat(owes(with(undo, start, tight, look))).isEmpty();
+        assertThat(owes(with(tight))).isEmpty();
+    }
+
+    @Test
+    void anIdUsedForAnotherEvent_isAFaultOfItsLine() throws IOException {
+        Said said = owing(List.of(
+                "{\"id\":\"7\",\"do\":\"undo\",\"joint\":\"left.wheel-nuts\"}",
+                "{\"id\":\"7\",\"do\":\"undo\",\"joint\":\"left.wheel-nuts\"}",
+                "{\"id\":\"7\",\"do\":\"start\",\"joint\":\"left.wheel-nuts\"}"));
+        assertThat(said.exit()).isEqualTo(Exit.BAD_INPUT);
+        assertThat(said.err().lines())
+                .singleElement()
+                .asString()
+                .contains("events.jsonl:3:1: id \"7\" is that of another event, in line 1;");
+    }
+
+    @Test
+    void whatWasTickedByMistake_isCorrected() throws IOException {
+        String wrong = "{\"id\":\"w\",\"do\":\"undo\",\"joint\":\"left.wheel-nuts\"}";
+        String right = "{\"id\":\"r\",\"do\":\"correct\",\"corrects\":\"w\",\"reason\":\"the other side\"}";
+        assertThat(owes(with(wrong))).containsExactly("not started left.wheel-nuts");
+        assertThat(owes(with(wrong, right))).isEmpty();
+        assertThat(owing(with("{\"do\":\"correct\",\"reason\":\"x\"}")).err())
+                .contains("correct has no corrects, which it needs");
+    }
+
+    @Test
+    void followUps_inTheWrongOrder_orAtTheWrongHeight_areDoneAgain() throws IOException {
+        Path brake = folder.resolve("brake.json");
+        Files.writeString(
+                brake,
+                Said.by("plan", "front-brake", "--renew", "hose", "--side", "left", "--json")
+                        .out());
+        plan = brake;
+        String undo = "{\"do\":\"undo\",\"joint\":\"left.hose-to-caliper\"}";
+        String pedal = "{\"do\":\"follow-up\",\"followUp\":\"pedal\",\"height\":\"raised\"}";
+        String bleed = pedal.replace("pedal", "bleed");
+        String unions = pedal.replace("pedal", "unions");
+        assertThat(owes(List.of(undo, bleed, pedal, unions))).noneMatch(debt -> debt.startsWith("follow-up"));
+        assertThat(owes(List.of(undo, pedal, bleed, unions))).contains("follow-up pedal");
+        assertThat(owes(List.of(undo, pedal, unions)))
+                .contains("follow-up bleed")
+                .doesNotContain("follow-up pedal");
+        assertThat(owes(List.of(undo, bleed, pedal, unions.replace("raised", "on wheels"))))
+                .contains("follow-up unions");
+        assertThat(owes(List.of(undo, bleed, pedal, unions.replace(",\"height\":\"raised\"", ""))))
+                .doesNotContain("follow-up unions");
+    }
+
+    @Test
+    void aLockNutTightenedBeforeItsFollowUp_isTightenedAgain() throws IOException {
+        plan = folder.resolve("rod.json");
+        Files.writeString(
+                plan,
+                Said.by("plan", "front-strut", "--renew", "track-rod-end", "--side", "left", "--json")
+                        .out());
+        String undo = "{\"do\":\"undo\",\"joint\":\"left.lock-nut\"}";
+        String carrier = "{\"do\":\"undo\",\"joint\":\"left.track-rod-end-to-carrier\"}";
+        String tight = "{\"do\":\"tighten\",\"joint\":\"left.lock-nut\",\"torqueNm\":60,\"height\":\"on wheels\"}";
+        String angles = "{\"do\":\"follow-up\",\"followUp\":\"angles\",\"height\":\"on wheels\"}";
+        assertThat(owes(List.of(undo, carrier, angles, tight))).doesNotContain("not tightened left.lock-nut");
+        assertThat(owes(List.of(undo, carrier, tight, angles))).contains("not tightened left.lock-nut");
+        assertThat(owes(List.of(undo, carrier, tight)))
+                .contains("follow-up angles")
+                .doesNotContain("not tightened left.lock-nut");
+    }
+
+    @Test
+    void wheelNutsThatNobodyMeasured_andACarStillRaised_areNotDriven() throws IOException {
+        String nuts =
+                "{\"do\":\"tighten\",\"joint\":\"left.wheel-nuts\",\"by\":\"M\",\"height\":\"on wheels\",\"untorqued\":\"no wrench\"}";
+        String look = "{\"do\":\"second-look\",\"joint\":\"left.wheel-nuts\",\"by\":\"K\"}";
+        assertThat(owing(with(nuts, look)).out())
+                .contains("\"settled\":true", "\"mayBeDriven\":false", "wheel nuts, left tightened without a reading");
+        assertThat(owing(with("{\"do\":\"height\",\"height\":\"raised\"}")).out())
+                .contains("\"settled\":true", "\"mayBeDriven\":false", "the car still stands raised");
+    }
+
+    @Test
+    void clocksThatDisagree_areRemarkedOn_andTheLedgersOrderCounts() throws IOException {
+        String undo = "{\"do\":\"undo\",\"joint\":\"left.wheel-nuts\",\"at\":\"2026-03-03T10:00:00Z\"}";
+        String tight =
+                "{\"do\":\"tighten\",\"joint\":\"left.wheel-nuts\",\"by\":\"M\",\"at\":\"2026-03-03T09:00:00Z\",\"height\":\"on wheels\",\"torqueNm\":110}";
+        String look = "{\"do\":\"second-look\",\"joint\":\"left.wheel-nuts\",\"by\":\"K\"}";
+        assertThat(owes(with(undo, tight, look))).isEmpty();
+        assertThat(owing(with(undo, tight, look)).out()).contains("dated before it was undone");
+    }
+
+    @Test
+    void theText_namesThings_andPrintsWhatIsOutsideSoThatItShows() throws IOException {
+        String nuts =
+                "{\"do\":\"tighten\",\"joint\":\"left.wheel-nuts\",\"by\":\"M\",\"height\":\"on wheels\",\"torqueNm\":116.004}";
+        String text = said(with(nuts), "--state");
+        assertThat(text)
+                .contains("Wheel nuts, left: 116.004 N·m (85.56 lbf·ft) read", "Last written by M")
+                .contains("Do not drive it: wheel nuts, left: ")
+                .doesNotContain("left.wheel-nuts");
+        assertThat(text.lines()).allMatch(line -> line.length() <= 80);
+    }
+
+    @Test
+    void theState_isInTheJson() throws IOException {
+        Map<?, ?> all = (Map<?, ?>) JsonTree.read(owing(done.subList(0, 12)).out());
+        Map<?, ?> state = (Map<?, ?>) all.get("state");
+        assertThat(state.get("height")).isEqualTo("raised");
+        assertThat(((Map<?, ?>) state.get("joints")).get("left.wheel-nuts")).isEqualTo("out");
+        assertThat((Map<?, ?>) state.get("next")).isNotNull();
+        assertThat((List<?>) state.get("mustNot")).isNotEmpty();
+    }
+
     @Test
     void uglyFiles_getAFaultLineEach() throws IOException {
         Said said = owing(List.of(

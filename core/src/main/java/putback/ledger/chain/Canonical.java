@@ -1,6 +1,5 @@
 package putback.ledger.chain;
 
-import java.io.ByteArrayOutputStream;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
@@ -15,11 +14,9 @@ import putback.ledger.Event;
 public final class Canonical {
     private static final String HEAD = "putback-event-1\n";
 
-    private final ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    private final StringBuilder text = new StringBuilder(HEAD);
 
-    private Canonical() {
-        write(HEAD);
-    }
+    private Canonical() {}
 
     /** The bytes of an event. */
     public static byte[] bytes(Event event) {
@@ -40,7 +37,7 @@ public final class Canonical {
         canonical.put("untorqued", event.untorqued());
         canonical.put("reason", event.reason());
         canonical.put("corrects", event.corrects());
-        return canonical.bytes.toByteArray();
+        return canonical.text.toString().getBytes(StandardCharsets.UTF_8);
     }
 
     private void signature(Event event) {
@@ -77,11 +74,12 @@ public final class Canonical {
     private void put(String key, @Nullable String value) {
         if (value != null) {
             int length = value.getBytes(StandardCharsets.UTF_8).length;
-            write(key + ':' + length + ':' + value + '\n');
+            text.append(key)
+                    .append(':')
+                    .append(length)
+                    .append(':')
+                    .append(value)
+                    .append('\n');
         }
-    }
-
-    private void write(String text) {
-        bytes.writeBytes(text.getBytes(StandardCharsets.UTF_8));
     }
 }

@@ -16,6 +16,9 @@ import putback.tightening.ReadingWindow;
 
 /** Reads from a plan what it promised. Keys that are not needed here are left alone, since plans may have more. */
 final class PromiseReader {
+    /** Steps of a plan, and fasteners of a joint, at the very most. */
+    private static final long MOST = 10_000;
+
     private final Faults faults;
     private final List<PlanStep> steps = new ArrayList<>();
     private final Set<String> joints = new LinkedHashSet<>();
@@ -64,9 +67,9 @@ final class PromiseReader {
         Height height = step.height("height");
         Long number = step.count("n");
         Long count = step.count("count");
-        String text = step.text("text");
+        String text = step.named("text");
         steps.add(new PlanStep(
-                number == null ? steps.size() + 1 : number.intValue(),
+                number == null ? steps.size() + 1 : (int) Math.min(number, MOST),
                 did,
                 joint,
                 step.text("part"),
@@ -77,7 +80,7 @@ final class PromiseReader {
                 text == null ? "" : text,
                 did == Did.TIGHTEN ? tight(step, height) : null,
                 step.is("fasteners", "new"),
-                count == null ? 1 : count.intValue(),
+                count == null ? 1 : (int) Math.min(count, MOST),
                 step.texts("brings"),
                 did == Did.FOLLOW_UP ? errand(step) : null));
     }
