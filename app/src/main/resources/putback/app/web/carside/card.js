@@ -86,7 +86,7 @@ function torque(app, step, own, rest) {
   return make('div.torque-box', {},
     make('p.figure', {}, own.torque || 'By hand', at ? make('small', {}, ' ' + at) : null),
     step.angleDeg ? make('p.angle', {}, 'then ' + step.angleDeg + '° on') : null,
-    own.wrench.map((line) => make('p', {}, line)),
+    own.wrench.map((line) => make('p', {}, line[0].toUpperCase() + line.slice(1))),
     rest ? make('p', {}, rest) : null,
     own.source && !rest.includes(own.source) ? make('p', {}, 'Source: ' + own.source) : null,
     wrong ? make('p.beware', {}, stands

@@ -4,6 +4,8 @@ import { button, count, make } from './make.js';
 import { called, field } from './parts.js';
 import { panel } from './panels.js';
 
+const SHOWN = 6;
+
 /** What is owed, as the garage reckons it; without a network as it was last heard. */
 export function done(app) {
   const { owing, plan } = app.sync.data;
@@ -17,7 +19,8 @@ export function done(app) {
     make('ul.owed', {}, owing.owes.map((debt) => owed(app, debt))),
     owing.carried.length ? [make('h2', {}, 'Stays open on purpose'), make('ul.plain', {}, owing.carried.map((debt) => make('li', {},
       called(plan, debt.joint ?? debt.part ?? debt.followUp) + ': ' + debt.detail + '. ' + debt.by + ': ' + debt.reason)))] : null,
-    left.length ? [make('h2', {}, count(left.length, 'step') + ' of the plan not ticked'), make('div.list', {}, left.map((step) => button([make('small', {}, step.n + ' '), step.text], () => app.show(step))))] : null,
+    left.length ? [make('h2', {}, count(left.length, 'step') + ' of the plan not ticked'), make('div.list', {}, left.slice(0, SHOWN).map((step) => button([make('small', {}, step.n + ' '), step.text], () => app.show(step)))),
+      left.length > SHOWN ? make('p', {}, 'And ' + (left.length - SHOWN) + ' after those.') : null] : null,
     make('div.go-bar', {}, button('Back', () => app.back(null), 'quiet'), button('Look again', () => app.sync.refresh(), 'main-go')));
 }
 

@@ -22,7 +22,7 @@ export function ladder(plan, car, here) {
     const row = draw('g', { class: joint === here ? 'row here' : 'row' });
     row.append(line(LEFT + 12, y, RIGHT - 12, y, 'rung'));
     row.append(draw('text', { x: WIDE / 2, y: y - 8 }, short(called(plan, joint))));
-    marks(row, car.state(joint), y, once.has(joint), critical.has(joint));
+    marks(row, still(car, joint), y, once.has(joint), critical.has(joint));
     if (joint === here) row.append(draw('path', { d: 'M2 ' + (y - 9) + 'l9 9l-9 9z', class: 'pointer' }));
     svg.append(row);
   });
@@ -43,14 +43,21 @@ const line = (x1, y1, x2, y2, kind) => draw('line', { x1, y1, x2, y2, class: kin
 /** On the left how it came apart, on the right how it went together. */
 function marks(row, state, y, once, critical) {
   const loose = state === 'loose on purpose';
-  if (state === 'untouched') nut(row, LEFT, y, true);
+  const on = state === 'untouched' || state === 'broken loose';
+  if (on) nut(row, LEFT, y, state === 'untouched');
   else hole(row, LEFT, y);
-  if (state === 'out' || state === 'untouched') hole(row, RIGHT, y, state === 'untouched');
+  if (on || state === 'out') hole(row, RIGHT, y, on);
   else if (state === 'started' || loose) nut(row, RIGHT, y, false);
   else nut(row, RIGHT, y, true);
-  if (once && state !== 'untouched') row.append(draw('circle', { cx: RIGHT, cy: y, r: 14, class: 'ring' }));
+  if (once && !on) row.append(draw('circle', { cx: RIGHT, cy: y, r: 14, class: 'ring' }));
   if (critical && state !== 'marked') row.append(draw('path', { d: diamond(RIGHT - 24, y), class: 'look' }));
   if (state === 'marked') row.append(draw('path', { d: diamond(RIGHT - 24, y), class: 'looked' }));
+}
+
+/** Broken loose and not undone yet: the nut still sits on the left. */
+function still(car, joint) {
+  const was = car.joints.get(joint);
+  return was?.loosened && !was.opened && !was.started ? 'broken loose' : car.state(joint);
 }
 
 const diamond = (x, y) => 'M' + x + ' ' + (y - 6) + 'l6 6l-6 6l-6-6z';
