@@ -90,8 +90,7 @@ class CardPageTest {
             assertThat(page.inputValue("[name='hold.strut-to-hub']")).isEqualTo("6 mm key");
             assertThat(page.inputValue("[name='source.strut-to-hub']")).isEqualTo("owner's handbook");
             assertThat(page.isChecked("[name='once.strut-to-hub']")).isFalse();
-            assertThat(sheet(car))
-                    .contains("torque: null", "torque: {torque: 90 N·m, angle: 60 deg}", "once: false");
+            assertThat(sheet(car)).contains("torque: null", "torque: {torque: 90 N·m, angle: 60 deg}", "once: false");
         }
     }
 
@@ -163,7 +162,7 @@ class CardPageTest {
             page.click("tr:has([name='torque.hose-bracket']) summary");
             page.click("button[name=absent][value=hose-bracket]");
             assertThat(page.isVisible("[name='torque.hose-bracket']")).isFalse();
-            assertThat(page.textContent("main")).contains("Not on this car: hose-bracket");
+            assertThat(page.textContent("main")).contains("Not on this car: hose bracket");
             page.click(".another summary");
             page.fill("[name='new-name']", "Height-sensor bolt: \"front\"");
             page.selectOption("[name='new-from']", "strut");
