@@ -52,7 +52,7 @@ record CardFile(
         if (bases.isEmpty() && scope != null && scope.named() && !scope.sheet().equals("car")) {
             bases.add(scope.sheet());
         }
-        Overlay fresh = bases.isEmpty() ? null : Overlay.on(Shelf.OF_CAR + id, car.called(), bases);
+        Overlay fresh = bases.isEmpty() ? null : Nearest.joined(Shelf.OF_CAR + id, car.called(), bases);
         return new CardFile(car, job, 0, fresh, question);
     }
 

@@ -110,7 +110,9 @@ record CardRows(
             asked.put(key, row.holds(key));
         }
         asked.put("torque", row.field("torque").value());
-        return new CardRow(id, name, pieces, fields, row.once(), CardCheck.of(asked, words), apart);
+        boolean wrong = !row.field("torque").fault().isEmpty();
+        CardCheck check = wrong ? CardCheck.NOTHING : CardCheck.of(asked, words);
+        return new CardRow(id, name, pieces, fields, row.once(), check, apart);
     }
 
     private CardRow.Field field(Joint joint, String id, String key) {
@@ -141,7 +143,7 @@ record CardRows(
         String shown =
                 switch (key) {
                     case "torque" -> Figures.firstUnit(fastener);
-                    case "source" -> text(fastener.source());
+                    case "source" -> text(fastener.source()).replaceFirst("^example,.*", "example");
                     case "hex" -> size(fastener.hex());
                     case "hold" -> held(fastener.hold());
                     case "thread" -> text(fastener.thread());

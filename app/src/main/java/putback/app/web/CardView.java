@@ -48,18 +48,26 @@ public record CardView(
         history = List.copyOf(history);
     }
 
-    /** Where typing begins: the first torque that is not known yet, else the first. */
+    /** Where typing begins: what is wrong, else the first torque that is not known yet, else the first. */
     public String start() {
         String first = "";
+        String open = "";
         for (CardRow row : rows) {
+            CardRow.Field torque = row.field("torque");
+            if (!torque.fault().isEmpty()) {
+                return row.id();
+            }
             if (row.turns()) {
                 first = first.isEmpty() ? row.id() : first;
-                if (row.field("torque").value().isEmpty()) {
-                    return row.id();
-                }
+                open = open.isEmpty() && torque.value().isEmpty() ? row.id() : open;
             }
         }
-        return first;
+        return open.isEmpty() ? first : open;
+    }
+
+    /** What is not on this car, as it can be said. */
+    public String missing() {
+        return String.join(", ", absent).replace('-', ' ').replace('.', ' ');
     }
 
     /** How many torques are known only from the sheets below, or not at all. */

@@ -51,7 +51,9 @@ record CardWords(String torqueUnit) {
         if (!key.matches()) {
             return Entries.NONE.with("hex", Text.of(sized(typed.replaceFirst("(?i)^hex\\s*|\\s*hex$", ""))));
         }
-        String size = key.group(1) == null ? key.group(3) + " " + key.group(4) : key.group(1) + " " + key.group(2);
+        String size = key.group(1) == null
+                ? key.group(3) + " " + key.group(4)
+                : key.group(1) + " " + key.group(2).strip();
         return Entries.NONE.with("key", Text.of(sized(size.strip())));
     }
 

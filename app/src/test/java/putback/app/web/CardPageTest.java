@@ -162,7 +162,7 @@ class CardPageTest {
             page.click("tr:has([name='torque.hose-bracket']) summary");
             page.click("button[name=absent][value=hose-bracket]");
             assertThat(page.isVisible("[name='torque.hose-bracket']")).isFalse();
-            assertThat(page.textContent("main")).contains("Not on this car: hose-bracket");
+            assertThat(page.textContent("main")).contains("Not on this car: hose bracket");
             page.click(".another summary");
             page.fill("[name='new-name']", "Height-sensor bolt: \"front\"");
             page.selectOption("[name='new-from']", "strut");

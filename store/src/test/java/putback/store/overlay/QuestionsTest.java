@@ -87,6 +87,24 @@ class QuestionsTest {
                 .map(car -> DynamicTest.dynamicTest(car.said(), () -> check(car.overlay(), USUAL.get(sheet)))));
     }
 
+    @TestFactory
+    @Tag("long")
+    Stream<DynamicTest> strutAndBrakeTogether_areACarWhateverIsAnswered() {
+        Overlay seam = new Overlay(QuestionReader.stock("front-brake").seams().get("front-strut"));
+        List<String> usual = List.of("complete-strut", "pads", "disc", "hub", "caliper-with-bracket");
+        List<Answered> all = new ArrayList<>();
+        for (Answered strut : all("front-strut")) {
+            for (Answered brake : all("front-brake")) {
+                Overlay car = Overlay.on("car-1", "Car", List.of("front-strut", "front-brake"))
+                        .laid(seam.top())
+                        .laid(strut.overlay().top().without("base"))
+                        .laid(brake.overlay().top().without("base"));
+                all.add(new Answered(car, strut.said() + " " + brake.said()));
+            }
+        }
+        return all.stream().map(car -> DynamicTest.dynamicTest(car.said(), () -> check(car.overlay(), usual)));
+    }
+
     private static void check(Overlay overlay, List<String> usual) {
         Assembly assembly = assembly(overlay);
         Set<String> there = new TreeSet<>();
