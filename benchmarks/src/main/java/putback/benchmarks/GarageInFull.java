@@ -30,7 +30,7 @@ final class GarageInFull {
 
     private static final int AT_ONCE = 100;
     private static final List<String> MAKES = List.of("Tamsel", "Corvane", "Ostrik", "Belmar");
-    private static final List<Stage> COURSE = List.of(Stage.LOOKED_OVER, Stage.PRICED, Stage.APPROVED);
+    private static final List<Stage> COURSE = List.of(Stage.LOOKED_OVER, Stage.PRICED, Stage.AGREED);
 
     private final Books books;
     private final Random random = new Random(7);
