@@ -4,7 +4,10 @@ import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import putback.store.database.Database;
 import putback.store.database.Databases;
 import putback.store.database.StoreFailure;
@@ -20,6 +23,17 @@ record BooksPlace(Path folder, String address) {
     static final Option DATA = Option.value("--data", "FOLDER", "books and photos; else ~/.local/share/putback");
     static final Option DATABASE =
             Option.value("--database", "ADDRESS", "postgresql://HOST/NAME?user=.. or a file; else garage.db in FOLDER");
+
+    /** Kept, since a logger that nobody holds forgets its level. What they would say comes as a failure, in words. */
+    private static final List<Logger> QUIET = List.of(
+            Logger.getLogger("com.zaxxer.hikari"),
+            Logger.getLogger("org.flywaydb"),
+            Logger.getLogger("org.postgresql"),
+            Logger.getLogger("org.sqlite"));
+
+    static {
+        QUIET.forEach(logger -> logger.setLevel(Level.OFF));
+    }
 
     /** By the options; what is not given is where such data belongs. */
     static BooksPlace of(String command, Arguments arguments) throws UsageFault {

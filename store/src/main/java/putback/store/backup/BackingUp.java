@@ -41,16 +41,19 @@ public final class BackingUp {
     public static Written write(Database database, PhotoFiles photos, String at, Path file) throws BackupFault {
         check(file);
         Path place = file.toAbsolutePath();
-        Path beside = place.resolveSibling("." + place.getFileName() + ".part");
         try {
-            Written written = new BackingUp(database, photos, at).writeTo(beside);
-            Files.move(beside, place, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-            Folders.sync(place.resolveSibling("."));
-            return written;
+            // Its name is its own, since another backup may be under way; and only its owner may read it.
+            Path beside = Files.createTempFile(place.resolveSibling("."), "." + place.getFileName(), ".part");
+            try {
+                Written written = new BackingUp(database, photos, at).writeTo(beside);
+                Files.move(beside, place, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+                Folders.sync(place.resolveSibling("."));
+                return written;
+            } finally {
+                discard(beside);
+            }
         } catch (IOException failure) {
             throw new BackupFault(file + ": the backup cannot be written: " + why(failure) + ".");
-        } finally {
-            discard(beside);
         }
     }
 
@@ -85,8 +88,7 @@ public final class BackingUp {
     }
 
     private Written writeTo(Path file) throws IOException {
-        Files.deleteIfExists(file);
-        try (FileChannel channel = create(file)) {
+        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
             OutputStream stream =
                     new BufferedOutputStream(java.nio.channels.Channels.newOutputStream(channel), 1 << 16);
             Archive archive = new Archive(stream);
@@ -99,19 +101,6 @@ public final class BackingUp {
             channel.force(true);
         }
         return new Written(rows, kept, missing);
-    }
-
-    /** Customers' names and password hashes are in it: for this user's eyes only. */
-    private static FileChannel create(Path file) throws IOException {
-        var options = java.util.Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-        if (!file.getFileSystem().supportedFileAttributeViews().contains("posix")) {
-            return FileChannel.open(file, options);
-        }
-        return FileChannel.open(
-                file,
-                options,
-                java.nio.file.attribute.PosixFilePermissions.asFileAttribute(
-                        java.nio.file.attribute.PosixFilePermissions.fromString("rw-------")));
     }
 
     /** Returns the hashes of the photos that the books name. */

@@ -23,10 +23,10 @@ final class Place implements AutoCloseable {
     private final Path beside;
     private final String day;
 
-    private Place(Path file, String day) {
+    private Place(Path file, Path beside, String day) {
         this.file = file;
+        this.beside = beside;
         this.day = day;
-        beside = named(file, ".restoring");
     }
 
     static Place take(Path file, boolean over, String day) throws IOException, BackupFault {
@@ -41,10 +41,9 @@ final class Place implements AutoCloseable {
         if (Files.exists(file)) {
             closeForGood(file);
         }
-        Folders.make(file.resolveSibling("."));
-        Place place = new Place(file, day);
-        place.discard();
-        return place;
+        Path folder = file.resolveSibling(".").normalize();
+        Folders.make(folder);
+        return new Place(file, Files.createTempFile(folder, "." + file.getFileName(), ".restoring"), day);
     }
 
     /** A new file that nobody looks at yet. */

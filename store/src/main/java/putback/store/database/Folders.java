@@ -32,4 +32,17 @@ public final class Folders {
             Files.createDirectories(folder);
         }
     }
+
+    /** Makes an empty file that only this user may read, where there is none. What is wrong is told when it is opened. */
+    static void reserve(Path file) {
+        if (Files.exists(file)
+                || !file.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+            return;
+        }
+        try {
+            Files.createFile(file, PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------")));
+        } catch (IOException atOpening) {
+            // Opening it meets the same.
+        }
+    }
 }

@@ -59,6 +59,7 @@ public final class SqliteDatabase implements Database {
             if (folder != null) {
                 Folders.make(folder);
             }
+            Folders.reserve(file);
             return new SqliteDatabase(file, schema);
         } catch (IOException failure) {
             throw new StoreFailure(

@@ -33,7 +33,8 @@ final class Wording {
             case 8 ->
                 "the file or its folder may only be read. Nothing was written; give this user the right to write"
                         + " there.";
-            case 10 -> "the disk answers with a fault. Nothing was written; look at the disk before going on.";
+            case 10 ->
+                "the disk answers with a fault. The last thing was not kept for sure; look at the disk before going on.";
             case 11 -> "the file is damaged. Stop the program, keep a copy of the file, and restore the last backup.";
             case 13 -> "the disk is full. Nothing was written; make room, then do the last thing again.";
             case 14 -> "the file cannot be opened. Is the folder there, and may this user write in it?";

@@ -17,34 +17,53 @@ public final class PostgresServer {
     private static final String NAME = "putback";
 
     private final int port;
+    private final List<String> starting;
+    private final List<String> stopping;
 
-    private PostgresServer(int port) {
+    private PostgresServer(int port, List<String> starting, List<String> stopping) {
         this.port = port;
+        this.starting = starting;
+        this.stopping = stopping;
     }
 
     private static final class Running {
-        static final PostgresServer SERVER = start();
+        static final PostgresServer SERVER = create();
     }
 
     /** An address of an empty database. */
     public static String freshDatabase() {
+        return Running.SERVER.newDatabase();
+    }
+
+    /** A server of one's own, which may be stopped. */
+    static PostgresServer own() {
+        return create();
+    }
+
+    void stop() throws IOException {
+        run(stopping);
+    }
+
+    void start() throws IOException {
+        run(starting);
+    }
+
+    String newDatabase() {
         String name = "books" + DATABASES.incrementAndGet();
-        PostgresServer server = Running.SERVER;
-        try (java.sql.Connection connection =
-                        java.sql.DriverManager.getConnection("jdbc:" + server.address("postgres"));
+        try (java.sql.Connection connection = java.sql.DriverManager.getConnection("jdbc:" + address("postgres"));
                 java.sql.Statement statement = connection.createStatement()) {
             statement.execute("create database " + name);
         } catch (java.sql.SQLException failure) {
             throw new IllegalStateException("no database could be made", failure);
         }
-        return server.address(name);
+        return address(name);
     }
 
     private String address(String database) {
         return "postgresql://127.0.0.1:" + port + "/" + database + "?user=" + NAME;
     }
 
-    private static PostgresServer start() {
+    private static PostgresServer create() {
         try {
             Path folder = Files.createTempDirectory("putback-server");
             Path data = folder.resolve("data");
@@ -57,10 +76,12 @@ public final class PostgresServer {
             run(as(root, programs.resolve("initdb") + " -D " + data + " -U " + NAME + " -A trust -E UTF8 --locale=C"));
             String options = "-p " + port + " -c listen_addresses=127.0.0.1 -c unix_socket_directories=" + folder;
             String control = programs.resolve("pg_ctl") + " -D " + data;
-            run(as(root, control + " -w -l " + folder.resolve("log") + " -o '" + options + "' start"));
-            Runtime.getRuntime()
-                    .addShutdownHook(new Thread(() -> end(as(root, control + " -m immediate stop"), folder)));
-            return new PostgresServer(port);
+            List<String> starting =
+                    as(root, control + " -w -l " + folder.resolve("log") + " -o '" + options + "' start");
+            List<String> stopping = as(root, control + " -w -m immediate stop");
+            run(starting);
+            Runtime.getRuntime().addShutdownHook(new Thread(() -> end(stopping, folder)));
+            return new PostgresServer(port, starting, stopping);
         } catch (IOException failure) {
             throw new IllegalStateException(
                     "PostgreSQL could not be started; ./check installs it, see CONTRIBUTING.md", failure);
@@ -70,6 +91,10 @@ public final class PostgresServer {
     private static void end(List<String> stop, Path folder) {
         try {
             run(stop);
+        } catch (IOException stopped) {
+            // A test may have stopped it.
+        }
+        try {
             run(List.of("rm", "-rf", folder.toString()));
         } catch (IOException gone) {
             // The server ends with the machine at the latest.
