@@ -93,7 +93,7 @@ public final class BooksScale {
             Map<String, Object> row = database.read(handle -> handle.createQuery("select count(*) as n from " + table)
                     .mapToMap()
                     .one());
-            say("rows of " + table, ((Number) row.get("n")).doubleValue(), "");
+            say("rows of " + table, Double.parseDouble(String.valueOf(row.get("n"))), "");
         }
     }
 

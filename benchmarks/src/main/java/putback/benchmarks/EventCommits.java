@@ -121,7 +121,19 @@ public final class EventCommits {
                     "d" + device,
                     (long) numbers[device]);
             Event event = new Event(
-                    signature, Did.UNDO, "left.strut", null, List.of(), null, null, null, null, null, null, null, null,
+                    signature,
+                    Did.UNDO,
+                    "left.strut",
+                    null,
+                    List.of(),
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
                     null);
             events.append(jobs[device], List.of(event));
         };

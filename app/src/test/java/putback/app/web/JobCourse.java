@@ -134,7 +134,8 @@ abstract class JobCourse {
     }
 
     private static void carry(BrowserContext context, String job, String what, String id) {
-        String event = "{\"id\":\"e-" + id + "\",\"at\":\"2026-11-02T12:00:00Z\",\"by\":\"Mara\",\"device\":\"desk\",\"seq\":1,"
+        String event = "{\"id\":\"e-" + id
+                + "\",\"at\":\"2026-11-02T12:00:00Z\",\"by\":\"Mara\",\"device\":\"desk\",\"seq\":1,"
                 + "\"do\":\"carry\",\"" + what + "\":\"" + id + "\",\"reason\":\"goes on a trailer\"}\n";
         APIResponse response = context.request()
                 .post(

@@ -9,6 +9,6 @@ public final class Inspections {
 
     /** What stands on what was looked at before comes later. */
     public static List<Inspection> all(PhotoFiles photos) {
-        return List.of(new BooksInspection(), new PhotosInspection(photos));
+        return List.of(new BooksInspection(), new LedgerInspection(), new PhotosInspection(photos));
     }
 }
