@@ -21,6 +21,8 @@ public record CardChoice(
         List<Nearest> bases,
         @Nullable SheetView sheet,
         List<String> chosen,
+        int seen,
+        Question question,
         List<CarSheet> history) {
     static CardChoice of(CardFile file, Shelf shelf, Books books) {
         Overlay own = file.overlay();
@@ -34,6 +36,8 @@ public record CardChoice(
                 own == null ? Nearest.all(books, shelf) : List.of(),
                 sheet,
                 own == null || file.seen() > 0 ? List.of() : own.bases(),
+                file.seen(),
+                file.question(),
                 new CarSheets(books).history(file.car().id()));
     }
 }

@@ -113,11 +113,8 @@ final class CardPages implements PageGroup {
         }
         CardAction action =
                 CardAction.of(form, edit.overlay(), CardFile.plan(before).assembly());
-        Read read = shelf.text(file.question().sheet(), action.overlay().write());
-        if (!action.fault().isEmpty() || read instanceof Read.Faulty) {
-            Map<String, String> told = action.fault().isEmpty() && read instanceof Read.Faulty faulty
-                    ? edit.told(faulty.faults())
-                    : Map.of("", action.fault());
+        Map<String, String> told = told(file, edit, action);
+        if (!told.isEmpty()) {
             context.status(422);
             Cards.Typed typed = new Cards.Typed(edit.touched(), told, "Nothing is kept yet; what you typed is here.");
             replies.show(context, "card.jte", cards.view(file, CardFile.plan(before), split, typed));
@@ -133,6 +130,20 @@ final class CardPages implements PageGroup {
             CardFile theirs = CardFile.open(books, file.car().id(), context.formParamMap());
             overtaken(context, theirs == null ? file : theirs, edit, split);
         }
+    }
+
+    /** What is wrong with the car as it would be kept: by field, under an empty name what belongs to none. */
+    private Map<String, String> told(CardFile file, CardEdit edit, CardAction action) {
+        if (!action.fault().isEmpty()) {
+            return Map.of("", action.fault());
+        }
+        Read read = shelf.text(file.question().sheet(), action.overlay().write());
+        if (read instanceof Read.Faulty faulty) {
+            return edit.told(faulty.faults());
+        }
+        return Answer.to(file.question(), (Read.Sheet) read) instanceof Answer.Refused refused
+                ? Map.of("", String.join("\n", refused.lines()))
+                : Map.of();
     }
 
     private Saved<CarSheet> write(Change change, CardFile file, Overlay overlay, String by, String why) {

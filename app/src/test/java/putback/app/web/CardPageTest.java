@@ -170,9 +170,25 @@ class CardPageTest {
             page.click("[name=another]");
             assertThat(page.isVisible("[name='torque.height-sensor-bolt-front']"))
                     .isTrue();
+            page.click("tr:has-text('Cap over the top mount') summary");
+            page.click("button[name=absent][value=mount-cap-clip]");
+            assertThat(sheet(car)).contains("mount-cap: null");
             page.click(".another summary");
             page.click("[name=another]");
             assertThat(page.textContent(".warnings")).contains("Give the other fixing a name.");
+        }
+    }
+
+    @Test
+    void whatIsRenewed_cannotBeMissing() {
+        String car = car("WH 11");
+        try (BrowserContext context = SCREENS.withoutScript()) {
+            Page page = context.newPage();
+            page.navigate(SCREENS.address() + "car/" + car + "/card?renew=mount-cap&side=left");
+            page.click("tr:has-text('Cap over the top mount') summary");
+            page.click("button[name=absent][value=mount-cap-clip]");
+            assertThat(page.textContent(".refusal")).contains("Nothing is kept yet");
+            assertThat(sheet(car)).doesNotContain("mount-cap");
         }
     }
 
