@@ -92,7 +92,7 @@ public final class BooksScale {
             long rows = database.<Long>read(handle -> handle.createQuery("select count(*) from " + table)
                     .mapTo(Long.class)
                     .one());
-            say("rows of " + table, rows, "");
+            say("rows of " + table, (double) rows, "");
         }
     }
 
