@@ -11,7 +11,6 @@ import java.sql.Statement;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -90,10 +89,10 @@ public final class BooksScale {
 
     private static void counts(Database database) {
         for (String table : List.of("customer", "car", "job", "job_move", "approval", "part_line", "event")) {
-            Map<String, Object> row = database.read(handle -> handle.createQuery("select count(*) as n from " + table)
-                    .mapToMap()
+            long rows = database.<Long>read(handle -> handle.createQuery("select count(*) from " + table)
+                    .mapTo(Long.class)
                     .one());
-            say("rows of " + table, Double.parseDouble(String.valueOf(row.get("n"))), "");
+            say("rows of " + table, (double) rows, "");
         }
     }
 

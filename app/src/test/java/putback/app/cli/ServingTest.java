@@ -36,8 +36,9 @@ class ServingTest {
             List<String> said = lines(new BufferedReader(new InputStreamReader(read, StandardCharsets.UTF_8)));
             String last = said.get(said.size() - 1);
             String address = last.substring(last.indexOf("http://"), last.indexOf(" on this machine"));
+            URI sheet = URI.create(address).resolve("/sheet/front-strut");
             int status = HttpClient.newHttpClient()
-                    .send(HttpRequest.newBuilder(URI.create(address)).build(), BodyHandlers.ofString())
+                    .send(HttpRequest.newBuilder(sheet).build(), BodyHandlers.ofString())
                     .statusCode();
             assertThat(status).isEqualTo(200);
             return said;
