@@ -7,6 +7,7 @@ import com.deque.html.axecore.results.Rule;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -17,11 +18,15 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import putback.ledger.Did;
 import putback.ledger.Event;
 import putback.ledger.Owing;
 import putback.ledger.PlanPromise;
+import putback.ledger.PlanStep;
+import putback.ledger.Signature;
 import putback.ledger.chain.Verdict;
 import putback.plan.Plan;
+import putback.sheet.Height;
 import putback.store.books.Events;
 import putback.store.books.Findings;
 import putback.store.books.HeardDevices;
@@ -166,6 +171,132 @@ class CarsidePageTest {
         assertThat(events.all(job.id()))
                 .extracting(event -> event.did().word())
                 .containsExactly("note", "note", "break", "break-loose", "correct");
+    }
+
+    @Test
+    void aFullDevice_saysThatTheTickWasNotKept() {
+        Job job = BENCH.job("demo-van", "damper", "left");
+        try (BrowserContext phone = BENCH.device(390, 844, ColorScheme.LIGHT)) {
+            Page page = BENCH.open(phone, job, "Mara");
+            doStep(page);
+            waitUntilSent(page);
+            page.evaluate(FULL);
+            String card = page.getAttribute("#main article", "data-n");
+            page.click("#main article .main-go");
+            page.waitForFunction("() => document.getElementById('net').textContent.includes('NOT kept')");
+            assertThat(page.textContent("#net")).contains("This device is full");
+            assertThat(page.getAttribute("#main article", "data-n")).isEqualTo(card);
+            CarsideBench.picture(page, "full-390-light");
+        }
+        assertThat(new Events(BENCH.books()).all(job.id())).hasSize(1);
+    }
+
+    /** From now on every transaction that adds something ends as the browser ends one for which there is no room. */
+    private static final String FULL = """
+            () => {
+              const add = IDBObjectStore.prototype.add;
+              IDBObjectStore.prototype.add = function (value) {
+                const request = add.call(this, value);
+                Object.defineProperty(this.transaction, 'error', { value: new DOMException('full', 'QuotaExceededError') });
+                this.transaction.abort();
+                return request;
+              };
+            }
+            """;
+
+    @Test
+    void aClockThatIsWrong_isSaid_andStepsKeepTheirOrder() {
+        Job job = BENCH.job("demo-van", "damper", "left");
+        try (BrowserContext phone = BENCH.device(390, 844, ColorScheme.LIGHT)) {
+            phone.addInitScript("const now = Date.now; Date.now = () => now() + 7 * 60000;");
+            Page page = BENCH.open(phone, job, "Mara");
+            page.waitForFunction("() => document.getElementById('net').textContent.includes('7 minutes ahead')");
+            doStep(page);
+            waitUntilSent(page);
+        }
+    }
+
+    @Test
+    void aReadingOutside_isAskedAbout_andThenOwed_andWhatStaysOpenHasAName() {
+        Job job = BENCH.job("demo-van", "damper", "left");
+        Plan plan = plan("demo-van", "damper", "left");
+        int tighten = doneUntilTheFirstTorque(job, plan);
+        Events events = new Events(BENCH.books());
+        try (BrowserContext phone = BENCH.device(390, 844, ColorScheme.LIGHT)) {
+            Page page = BENCH.open(phone, job, "Mara");
+            page.waitForSelector("article[data-n='" + tighten + "']");
+            page.fill("input[name=torque]", "2O0");
+            page.click(".main-go");
+            assertThat(page.textContent(".notice")).contains("no torque");
+            page.fill("input[name=torque]", "200");
+            page.click(".main-go");
+            assertThat(page.textContent(".notice")).contains("is outside");
+            CarsideBench.picture(page, "outside-390-light");
+            page.click(".main-go");
+            page.waitForFunction(
+                    "n => document.querySelector('#main article').dataset.n !== n", String.valueOf(tighten));
+            waitUntilSent(page);
+            press(page, "What is owed");
+            page.waitForSelector(".owed li:has-text('200')");
+            page.click(".owed li:has-text('200') button:text-is('Stays open')");
+            page.fill("textarea", "wrench goes to be looked at");
+            press(page, "It stays open");
+            waitUntilSent(page);
+        }
+        List<Event> all = events.all(job.id());
+        assertThat(all.get(all.size() - 2).torqueNm()).isEqualTo(200.0);
+        assertThat(Owing.of(PlanPromise.of(plan), all).carried())
+                .extracting(Owing.Carried::by, Owing.Carried::reason)
+                .contains(org.assertj.core.groups.Tuple.tuple("Mara", "wrench goes to be looked at"));
+    }
+
+    /** Writes down, as another device would, all steps before the first that has a torque; its number. */
+    private static int doneUntilTheFirstTorque(Job job, Plan plan) {
+        List<Event> done = new ArrayList<>();
+        for (PlanStep step : PlanPromise.of(plan).steps()) {
+            if (step.tight() != null && step.tight().torqueNm() != null) {
+                new Events(BENCH.books()).append(job.id(), done);
+                return step.number();
+            }
+            long seq = done.size() + 1L;
+            Height height = step.did() == Did.HEIGHT ? step.height() : null;
+            done.add(new Event(
+                    new Signature("bench-" + seq, Instant.parse("2026-03-02T09:00:00Z"), "Teo", "bench", seq),
+                    step.did(),
+                    step.joint(),
+                    step.part(),
+                    step.with(),
+                    step.aid(),
+                    step.followUp(),
+                    height,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null));
+        }
+        throw new AssertionError("the plan has no torque");
+    }
+
+    @Test
+    void whatCameApartUnticked_isWrittenDownInOneGo() {
+        Job job = BENCH.job("demo-van", "damper", "left");
+        Events events = new Events(BENCH.books());
+        try (BrowserContext phone = BENCH.device(390, 844, ColorScheme.LIGHT)) {
+            Page page = BENCH.open(phone, job, "Mara");
+            press(page, "Out of order");
+            page.click(".list button:text-is('Damper lower bolt, left')");
+            press(page, "Write them down");
+            assertThat(page.textContent(".notice")).contains("Tick it first");
+            page.check(".stop input");
+            press(page, "Write them down");
+            page.waitForSelector("#main article");
+            waitUntilSent(page);
+        }
+        assertThat(events.all(job.id())).hasSizeGreaterThan(5);
+        assertThat(events.all(job.id())).anyMatch(event -> "left.damper-lower".equals(event.joint()));
+        assertThat(events.verifyChain(job.id())).isInstanceOf(Verdict.Whole.class);
     }
 
     /** Each kind of card, in both lights and on both devices: nothing for axe to say, and everything that a glove must hit is large. */

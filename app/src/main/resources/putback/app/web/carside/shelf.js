@@ -28,13 +28,11 @@ async function within(stores, mode, work) {
   return new Promise((resolve, reject) => {
     const change = base.transaction(stores, mode, { durability: 'strict' });
     let result;
-    const failed = () => {
+    change.oncomplete = () => resolve(result);
+    change.onabort = () => {
       const fault = change.error;
       reject(fault?.name === 'QuotaExceededError' ? new Full() : fault ?? new Error('not kept'));
     };
-    change.oncomplete = () => resolve(result);
-    change.onabort = failed;
-    change.onerror = failed;
     work(change, (value) => { result = value; });
   });
 }
