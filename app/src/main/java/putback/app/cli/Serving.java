@@ -59,7 +59,7 @@ final class Serving {
             terminal.out().println((made ? "New books in " : "Books in ") + place.shown());
             Books books = new Books(database, GARAGE, clock);
             first.accept(books);
-            return on(port, new Garage(toolbox, clock, books), path, terminal);
+            return on(port, new Garage(toolbox, clock, books, place.photos()), path, terminal);
         } catch (StoreFailure failure) {
             return BooksPlace.failed(failure, terminal);
         }

@@ -9,6 +9,7 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.jspecify.annotations.Nullable;
 import putback.store.books.Books;
+import putback.store.photos.PhotoFiles;
 
 /** Serves the pages on the loopback address. Nothing it sends names another address. */
 public final class Server implements AutoCloseable {
@@ -42,6 +43,10 @@ public final class Server implements AutoCloseable {
             groups.add(new SettingPages(replies, books));
             groups.add(new CardPages(replies, books, shelf));
             groups.add(new CarsidePages(replies, garage, shelf));
+            PhotoFiles photos = garage.photos();
+            if (photos != null) {
+                groups.add(new PhotoPages(replies, books, photos));
+            }
         }
         QUIET.forEach(logger -> logger.setLevel(Level.OFF));
         javalin = Javalin.create(config -> {
