@@ -12,6 +12,8 @@ import putback.store.books.Customer;
 import putback.store.books.Customers;
 import putback.store.books.Finding;
 import putback.store.books.Findings;
+import putback.store.books.Heard;
+import putback.store.books.HeardDevices;
 import putback.store.books.Job;
 import putback.store.books.Jobs;
 import putback.store.books.Move;
@@ -38,7 +40,8 @@ public record JobFile(
         List<PartLine> parts,
         List<Recheck> rechecks,
         List<RoadTest> roadTests,
-        List<Audit.Entry> audit) {
+        List<Audit.Entry> audit,
+        List<Heard> devices) {
 
     /** Null when there is no such job. */
     static @Nullable JobFile open(Books books, String id) {
@@ -57,7 +60,8 @@ public record JobFile(
                 new PartLines(books).of(id),
                 new Rechecks(books).of(id),
                 new RoadTests(books).of(id),
-                new Audit(books).of(id));
+                new Audit(books).of(id),
+                new HeardDevices(books).of(id));
     }
 
     /** What holds: the last thing somebody said to a price; null as long as nobody has. */
