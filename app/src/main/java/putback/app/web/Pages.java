@@ -58,6 +58,11 @@ final class Pages {
         return fill(part ? "cornerPart.jte" : "corner.jte", Map.of("view", view));
     }
 
+    /** Who is working, for the top of a page. */
+    String who(Visitor visitor) {
+        return fill("who.jte", Map.of("view", visitor));
+    }
+
     String message(String heading, List<String> lines) {
         return fill("message.jte", Map.of("heading", heading, "lines", lines));
     }
