@@ -27,6 +27,7 @@ public final class Commands {
             "proof",
             "demo",
             "serve",
+            "person",
             "backup",
             "restore",
             "verify");
@@ -52,6 +53,7 @@ public final class Commands {
             case "proof" -> new ProofCommand();
             case "demo" -> new DemoCommand();
             case "serve" -> new ServeCommand();
+            case "person" -> new PersonCommand(System.in);
             case "backup" -> new BackupCommand();
             case "restore" -> new RestoreCommand();
             case "verify" -> new VerifyCommand();

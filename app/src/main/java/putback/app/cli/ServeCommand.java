@@ -3,11 +3,17 @@ package putback.app.cli;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.List;
+import putback.app.access.Network;
 import putback.tightening.toolbox.Toolbox;
 
 /** Serves the pages on this machine. */
 final class ServeCommand implements Command {
     static final Option PORT = Option.value("--port", "N", "where to listen, 0 for any free port; " + Serving.PORT);
+
+    private static final Option LAN =
+            Option.flag("--lan", "serve the garage's network too: HTTPS, and everybody signs in");
+    private static final Option HOST =
+            Option.values("--host", "NAME", "with --lan: another name or address by which this machine is called");
 
     @Override
     public Usage usage() {
@@ -15,13 +21,14 @@ final class ServeCommand implements Command {
                 "serve",
                 "Keeps the garage's books, and shows them and the plans as pages on this machine.",
                 List.of(),
-                List.of(BooksPlace.DATA, BooksPlace.DATABASE, ToolboxFile.TOOLBOX, PORT));
+                List.of(BooksPlace.DATA, BooksPlace.DATABASE, ToolboxFile.TOOLBOX, PORT, LAN, HOST));
     }
 
     @Override
     public String more() {
         return """
                 Only this machine can reach the pages, and no page asks anything of another one. Ctrl-C ends it.
+                --lan opens them to the network, to people named with putback person; docs/access.md says what that guards against.
                 The books are made on the first start; a second putback serve may work on the same ones.
                 """;
     }
@@ -37,6 +44,18 @@ final class ServeCommand implements Command {
                 return Exit.BAD_INPUT;
             }
         }
-        return Serving.withBooks(port, place, toolbox, Clock.system(ZoneId.systemDefault()), "/", terminal);
+        Clock clock = Clock.system(ZoneId.systemDefault());
+        if (!arguments.has("--lan")) {
+            if (arguments.has("--host")) {
+                throw Renewing.fault("serve", "--host goes with --lan");
+            }
+            return Serving.withBooks(port, place, toolbox, clock, "/", terminal);
+        }
+        for (String name : arguments.values("--host")) {
+            if (!Network.isName(name)) {
+                throw Renewing.fault("serve", "--host \"" + name + "\" is not the name of a machine");
+            }
+        }
+        return ServingNetwork.withBooks(port, place, toolbox, clock, arguments.values("--host"), terminal);
     }
 }

@@ -17,7 +17,9 @@ import putback.tightening.toolbox.Toolbox;
 /** Starts the server and stays until the program is ended. */
 final class Serving {
     static final int PORT = 8077;
-    private static final String GARAGE = "garage";
+    /** Whose books they are, as long as one data folder holds one garage. */
+    static final String GARAGE = "garage";
+
     private static final int HIGHEST = 65_535;
 
     private Serving() {}

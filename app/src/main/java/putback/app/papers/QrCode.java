@@ -9,7 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Map;
 
 /** A short text as a QR code (ISO/IEC 18004), drawn as one path. */
-final class QrCode {
+public final class QrCode {
     /** Light modules that the standard asks for on every side. */
     private static final int QUIET = 4;
 
@@ -22,7 +22,7 @@ final class QrCode {
      *
      * @param text cut after 200 characters, so that its modules stay large enough for a camera
      */
-    static String svg(String text) {
+    public static String svg(String text) {
         String shown = text.length() > LONGEST ? text.substring(0, LONGEST) : text;
         ByteMatrix modules = modules(shown);
         int size = modules.getWidth() + 2 * QUIET;

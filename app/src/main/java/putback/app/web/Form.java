@@ -12,12 +12,15 @@ final class Form {
 
     private final Map<String, String> values = new HashMap<>();
     private final Map<String, List<String>> every = new HashMap<>();
+    private final Visitor visitor;
     private String fault = "";
 
-    private Form() {}
+    private Form(Visitor visitor) {
+        this.visitor = visitor;
+    }
 
     static Form of(Context context) {
-        Form form = new Form();
+        Form form = new Form(Visitor.of(context));
         form.every.putAll(context.formParamMap());
         Replies.sent(context).forEach((name, value) -> {
             String text = value.strip().replace("\r\n", "\n");
@@ -70,9 +73,12 @@ final class Form {
         return words.contains(text(name)) ? text(name) : otherwise;
     }
 
-    /** Who does it, as written in the form's corner. */
+    /** Who does it: who is signed in; where nobody has to, who is named in the form or said to be working here. */
     String who() {
-        String by = text("by");
+        if (visitor.isSignedIn()) {
+            return visitor.name();
+        }
+        String by = text("by").isEmpty() ? visitor.name() : text("by");
         return by.isEmpty() ? "somebody" : by;
     }
 }

@@ -63,6 +63,11 @@ final class Pages {
         return fill("carside.jte", Map.of("job", job, "number", number));
     }
 
+    /** Who is working, for the top of a page. */
+    String who(Visitor visitor) {
+        return fill("who.jte", Map.of("view", visitor));
+    }
+
     String message(String heading, List<String> lines) {
         return fill("message.jte", Map.of("heading", heading, "lines", lines));
     }

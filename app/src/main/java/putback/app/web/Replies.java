@@ -46,8 +46,12 @@ final class Replies {
         return context.path().endsWith("-part");
     }
 
+    /** Where the layout leaves room for who is working; no text that a person writes can look like it. */
+    public static final String ROOM_FOR_WHO = "<who></who>";
+
     void page(Context context, String html) {
-        context.contentType("text/html; charset=utf-8").result(html);
+        String who = html.contains(ROOM_FOR_WHO) ? pages.who(Visitor.of(context)) : "";
+        context.contentType("text/html; charset=utf-8").result(html.replace(ROOM_FOR_WHO, who));
     }
 
     void refuse(Context context, Answer.Refused refused) {

@@ -2,18 +2,21 @@ package putback.app.web;
 
 import io.javalin.Javalin;
 import io.javalin.config.RoutesConfig;
-import io.javalin.http.Context;
+import io.javalin.http.HttpResponseException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import org.eclipse.jetty.server.ServerConnector;
 import org.jspecify.annotations.Nullable;
+import putback.app.access.Network;
 import putback.store.books.Books;
 import putback.store.photos.PhotoFiles;
 
-/** Serves the pages on the loopback address. Nothing it sends names another address. */
+/** Serves the pages: on the loopback address to whoever sits there, or to the garage's network. Nothing it sends names another address. */
 public final class Server implements AutoCloseable {
-    private static final String LOOPBACK = "127.0.0.1";
+    private static final String LOOPBACK = Network.LOOPBACK;
 
     /** Kept, since a logger that nobody holds forgets its level. */
     private static final List<Logger> QUIET =
@@ -24,13 +27,18 @@ public final class Server implements AutoCloseable {
     private final Replies replies = new Replies(new Pages());
     private final Javalin javalin;
     private final List<PageGroup> groups = new ArrayList<>();
+    private final @Nullable Network network;
+    private final Guard guard;
+    private final @Nullable Books books;
 
-    private Server(int port, Garage garage) {
+    private Server(int port, Garage garage, @Nullable Network network) {
+        this.network = network;
+        books = garage.books();
+        guard = new Guard(network == null ? Set.of(LOOPBACK, "localhost") : network.hosts());
         Shelf shelf = new Shelf(garage);
         groups.add(new Assets());
         groups.add(new SheetPages(replies, garage, shelf));
         groups.add(new AnglePages(replies));
-        Books books = garage.books();
         if (books == null) {
             groups.add(new FirstPage(replies));
         } else {
@@ -47,15 +55,30 @@ public final class Server implements AutoCloseable {
             if (photos != null) {
                 groups.add(new PhotoPages(replies, books, photos));
             }
+            groups.add(new AuditPages(replies, books));
+            addDoor(books);
         }
         QUIET.forEach(logger -> logger.setLevel(Level.OFF));
         javalin = Javalin.create(config -> {
                     config.startup.showJavalinBanner = false;
                     config.startup.showOldJavalinVersionWarning = false;
                     config.startup.startupWatcherEnabled = false;
+                    Ways.set(config, port, network);
                     routes(config.routes);
                 })
-                .start(LOOPBACK, port);
+                .start();
+    }
+
+    /** How people say who they are. */
+    private void addDoor(Books kept) {
+        if (network == null) {
+            groups.add(new MePages());
+        } else {
+            groups.add(new SignInPages(replies, kept));
+            groups.add(new PeoplePages(replies, kept));
+            groups.add(new DevicePages(replies, kept, network));
+            groups.add(new TrustPages(replies, network));
+        }
     }
 
     /**
@@ -69,12 +92,43 @@ public final class Server implements AutoCloseable {
 
     /** Starts serving a garage that has a toolbox. */
     public static Server start(int port, Garage garage) {
-        return new Server(port, garage);
+        return new Server(port, garage, null);
     }
 
-    /** Where it is reached, without a slash at the end. */
+    /**
+     * Starts serving a garage's books to its network, over HTTPS and only to those who sign in.
+     *
+     * @param garage with books: there is nobody to sign in without them
+     */
+    public static Server start(int port, Garage garage, Network network) {
+        if (garage.books() == null) {
+            throw new IllegalArgumentException("there are no books with people in them");
+        }
+        return new Server(port, garage, network);
+    }
+
+    /** Where it is reached on this machine, without a slash at the end. */
     public String address() {
-        return "http://" + LOOPBACK + ":" + javalin.port();
+        return (network == null ? "http://" : "https://") + LOOPBACK + ":" + javalin.port();
+    }
+
+    /** Where phones learn to trust it, without HTTPS. */
+    public String trustAddress() {
+        if (network == null) {
+            throw new IllegalStateException("nothing is to be trusted on this machine");
+        }
+        ServerConnector plain = (ServerConnector) javalin.jettyServer().server().getConnectors()[1];
+        return "http://" + network.forPhones() + ":" + plain.getLocalPort() + "/trust";
+    }
+
+    /** All methods and addresses that it answers, such as {@code GET /job/{id}}. */
+    List<String> routes() {
+        List<String> all = new ArrayList<>();
+        javalin.unsafe
+                .internalRouter
+                .allHttpHandlers()
+                .forEach(parsed -> all.add(parsed.endpoint.method + " " + parsed.endpoint.path));
+        return all;
     }
 
     @Override
@@ -84,16 +138,17 @@ public final class Server implements AutoCloseable {
     }
 
     private void routes(RoutesConfig routes) {
-        routes.before(Server::guard);
+        routes.before(guard::look);
+        if (books != null && network != null) {
+            routes.before(new Gate(replies, books)::look);
+        } else if (books != null) {
+            routes.before(context -> Visitor.said(context).arrives(context));
+        }
         for (PageGroup group : groups) {
             group.add(routes);
         }
-        routes.error(404, context -> {
-            if (context.attribute(Replies.TOLD) == null) {
-                replies.refuse(
-                        context, new Answer.Refused(404, "No such page", List.of("There is nothing at this address.")));
-            }
-        });
+        routes.exception(
+                HttpResponseException.class, (fault, context) -> replies.refuse(context, said(fault.getStatus())));
         routes.exception(Exception.class, (fault, context) -> {
             LOG.log(Level.SEVERE, () -> "a fault in the program itself, at " + context.path() + ": " + fault);
             replies.refuse(
@@ -102,48 +157,11 @@ public final class Server implements AutoCloseable {
         });
     }
 
-    /** A page of another site that has its name point here is not this machine. */
-    private static boolean isThisMachine(@Nullable String host) {
-        if (host == null) {
-            return false;
-        }
-        int colon = host.indexOf(':');
-        String name = colon < 0 ? host : host.substring(0, colon);
-        return name.equals(LOOPBACK) || name.equals("localhost");
-    }
-
-    /** A browser says where a form was sent from; what comes from another site's page is not what a person here meant. */
-    private static boolean isForged(Context context) {
-        String method = context.method().toString();
-        if (method.equals("GET") || method.equals("HEAD")) {
-            return false;
-        }
-        String origin = context.header("Origin");
-        String site = context.header("Sec-Fetch-Site");
-        boolean otherOrigin = origin != null
-                && !origin.equals("http://" + context.host())
-                && !origin.equals("https://" + context.host());
-        return otherOrigin || (site != null && !site.equals("same-origin") && !site.equals("none"));
-    }
-
-    /** No page may load, run or be framed by anything from elsewhere. */
-    private static void guard(Context context) {
-        context.header(
-                "Content-Security-Policy",
-                "default-src 'self'; style-src 'self' 'unsafe-inline'; base-uri 'none'; form-action 'self';"
-                        + " frame-ancestors 'none'");
-        if (!isThisMachine(context.host())) {
-            context.status(403)
-                    .result("Putback answers only to this machine's own name.")
-                    .skipRemainingHandlers();
-        }
-        if (isForged(context)) {
-            context.status(403)
-                    .result("This was sent from a page of another site; nothing was done.")
-                    .skipRemainingHandlers();
-        }
-        context.header("X-Content-Type-Options", "nosniff");
-        context.header("Referrer-Policy", "same-origin");
-        context.header("Cache-Control", "no-store");
+    private static Answer.Refused said(int status) {
+        return switch (status) {
+            case 404 -> new Answer.Refused(404, "No such page", List.of("There is nothing at this address."));
+            case 413 -> new Answer.Refused(413, "Too much at once", List.of("A form of more than 1 MB is not read."));
+            default -> new Answer.Refused(status, "Not done", List.of("What was sent cannot be read as a form."));
+        };
     }
 }

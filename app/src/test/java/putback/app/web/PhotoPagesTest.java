@@ -11,6 +11,7 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Random;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -69,9 +70,16 @@ class PhotoPagesTest {
         });
     }
 
+    /** Larger than any form may be. */
     private static byte[] picture() throws Exception {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        ImageIO.write(new BufferedImage(40, 30, BufferedImage.TYPE_INT_RGB), "png", out);
+        BufferedImage noise = new BufferedImage(1000, 800, BufferedImage.TYPE_INT_RGB);
+        Random random = new Random(1);
+        for (int i = 0; i < 800_000; i++) {
+            noise.setRGB(i % 1000, i / 1000, random.nextInt(1 << 24));
+        }
+        ImageIO.write(noise, "png", out);
+        assertThat(out.size()).isGreaterThan(2_000_000);
         return out.toByteArray();
     }
 

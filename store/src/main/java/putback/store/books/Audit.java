@@ -50,4 +50,19 @@ public final class Audit {
                         row.getString("words")))
                 .list());
     }
+
+    /** Of the whole garage, the newest first. */
+    public List<Entry> latest(int most) {
+        return books.read(handle -> handle.createQuery("select at, by_name, coalesce(job, '') as about, what, words"
+                        + " from audit where garage = :garage order by at desc, id desc limit :most")
+                .bind("garage", books.garage())
+                .bind("most", most)
+                .map((row, context) -> new Entry(
+                        row.getString("at"),
+                        row.getString("by_name"),
+                        row.getString("about"),
+                        row.getString("what"),
+                        row.getString("words")))
+                .list());
+    }
 }
