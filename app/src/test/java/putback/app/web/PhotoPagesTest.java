@@ -48,7 +48,7 @@ class PhotoPagesTest {
                 assertThat(shown.headers().firstValue("Content-Type")).hasValue("image/png");
                 assertThat(ImageIO.read(new java.io.ByteArrayInputStream(shown.body()))
                                 .getWidth())
-                        .isEqualTo(40);
+                        .isEqualTo(1000);
                 HttpResponse<String> refused = send(page, "<svg onload=alert(1)>".getBytes(StandardCharsets.UTF_8));
                 assertThat(refused.statusCode()).isEqualTo(422);
                 assertThat(refused.body()).contains("role=\"alert\"").doesNotContain("<svg onload");
