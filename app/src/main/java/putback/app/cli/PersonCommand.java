@@ -111,6 +111,8 @@ final class PersonCommand implements Command {
         return Exit.DONE;
     }
 
+    /** Where a newer Java has a console without a terminal, that reads standard input too. */
+    @SuppressWarnings("SystemConsoleNull")
     private @Nullable String asked(String name, Terminal terminal) {
         Console console = System.console();
         if (console != null) {
