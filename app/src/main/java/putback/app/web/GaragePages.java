@@ -63,7 +63,7 @@ final class GaragePages implements PageGroup {
         String typed = String.valueOf(
                         context.queryParamMap().getOrDefault("q", List.of("")).get(0))
                 .strip();
-        boolean blank = typed.isEmpty();
+        boolean blank = typed.codePoints().noneMatch(Character::isLetterOrDigit);
         FoundView found = new FoundView(
                 typed,
                 blank ? List.of() : new Cars(books).search(typed, MOST_FOUND),

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import org.eclipse.jetty.http.HttpException;
 import org.eclipse.jetty.server.ServerConnector;
 import org.jspecify.annotations.Nullable;
 import putback.app.access.Network;
@@ -150,11 +151,26 @@ public final class Server implements AutoCloseable {
         routes.exception(
                 HttpResponseException.class, (fault, context) -> replies.refuse(context, said(fault.getStatus())));
         routes.exception(Exception.class, (fault, context) -> {
+            int sent = faultOfWhatWasSent(fault);
+            if (sent != 0) {
+                replies.refuse(context, said(sent));
+                return;
+            }
             LOG.log(Level.SEVERE, () -> "a fault in the program itself, at " + context.path() + ": " + fault);
             replies.refuse(
                     context,
                     new Answer.Refused(500, "A fault in the program", List.of("Maybe go back and try again.")));
         });
+    }
+
+    /** The status by which an unreadable body is answered; 0 when the fault is another one. */
+    private static int faultOfWhatWasSent(Throwable fault) {
+        for (Throwable cause = fault; cause != null; cause = cause.getCause()) {
+            if (cause instanceof HttpException unreadable && unreadable.getCode() < 500) {
+                return unreadable.getCode();
+            }
+        }
+        return 0;
     }
 
     private static Answer.Refused said(int status) {

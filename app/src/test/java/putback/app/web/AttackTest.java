@@ -65,6 +65,11 @@ class AttackTest {
         return CLIENT.send(request.build(), BodyHandlers.ofString());
     }
 
+    /** On a connection of its own: the server closes one that it cannot make sense of. */
+    private static HttpResponse<String> alone(HttpRequest.Builder request) throws IOException, InterruptedException {
+        return HttpClient.newHttpClient().send(request.build(), BodyHandlers.ofString());
+    }
+
     private static String raw(String request) throws IOException {
         try (Socket socket = new Socket(
                 InetAddress.getLoopbackAddress(), URI.create(here.address()).getPort())) {
@@ -222,7 +227,7 @@ class AttackTest {
                 "multipart/form-data; boundary=x",
                 "multipart/form-data; boundary=\"x",
             })
-    void abrokenUpload_isRefusedInWords(String type) throws Exception {
+    void aBrokenUpload_isRefusedInWords(String type) throws Exception {
         String token = link("MM 1", "squeaks");
         assertThat(token).isNotEmpty();
         String car = new Cars(lan.books).search("MM1", 1).get(0).id();
@@ -232,7 +237,7 @@ class AttackTest {
                 "--x\r\nContent-Disposition: form-data; name=\"file\"; filename=\"../../a\"\r\n",
                 "\u0000\u0001")) {
             HttpResponse<String> answer =
-                    send(HttpRequest.newBuilder(URI.create(here.address() + "/car/" + car + "/sheet"))
+                    alone(HttpRequest.newBuilder(URI.create(here.address() + "/car/" + car + "/sheet"))
                             .header("Content-Type", type)
                             .POST(BodyPublishers.ofString(body)));
             assertThat(answer.statusCode()).as(type + " / " + body).isBetween(400, 499);
@@ -281,7 +286,7 @@ class AttackTest {
         HttpResponse<String> answer = send(form("/me", "name=" + name));
         assertThat(answer.headers().allValues("Set-Cookie")).hasSize(1);
         assertThat(answer.headers().firstValue("Set-Cookie").orElse("")).doesNotContain("evil", "Domain");
-        assertThat(answer.body()).isEmpty();
+        assertThat(answer.body()).doesNotContain("<html>", "evil");
     }
 
     @ParameterizedTest
