@@ -36,6 +36,7 @@ class RoomsTest {
 
     private static final JavaClasses CLASSES = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests())
+            .withImportOption(location -> !location.contains("-tests.jar"))
             .importPackages("putback");
 
     @TestFactory

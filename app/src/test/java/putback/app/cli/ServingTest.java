@@ -69,8 +69,9 @@ class ServingTest {
     }
 
     @Test
-    void demo_keepsNothing_unlessAFolderIsGiven() throws Exception {
-        assertThat(serve("demo", "--port", "0")).noneMatch(line -> line.contains("ooks in "));
+    void demo_keepsItsBooksInAPassingFolder_unlessOneIsGiven() throws Exception {
+        assertThat(serve("demo", "--port", "0"))
+                .anyMatch(line -> line.startsWith("New books in ") && line.contains("putback-demo"));
         String data = folder.resolve("demo").toString();
         assertThat(serve("demo", "--port", "0", "--data", data))
                 .anyMatch(line -> line.startsWith("New books in " + data));
