@@ -60,9 +60,7 @@ final class GaragePages implements PageGroup {
     }
 
     private void search(Context context) {
-        String typed = String.valueOf(
-                        context.queryParamMap().getOrDefault("q", List.of("")).get(0))
-                .strip();
+        String typed = Replies.typed(context).getOrDefault("q", "").strip();
         boolean blank = typed.codePoints().noneMatch(Character::isLetterOrDigit);
         FoundView found = new FoundView(
                 typed,

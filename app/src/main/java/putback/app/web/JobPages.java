@@ -6,7 +6,6 @@ import io.javalin.http.HttpStatus;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.function.BiFunction;
 import org.jspecify.annotations.Nullable;
 import putback.job.Course;
@@ -162,9 +161,5 @@ final class JobPages implements PageGroup {
     /** The price that is asked about; empty when there is none. */
     static String total(@Nullable BigDecimal total) {
         return total == null ? "" : total.toPlainString();
-    }
-
-    static Map<String, String> settings(Books books) {
-        return new Settings(books).all();
     }
 }

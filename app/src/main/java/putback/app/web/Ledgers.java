@@ -30,11 +30,6 @@ final class Ledgers {
         events = new Events(books);
     }
 
-    /** The events that all pages of these books share. */
-    Events events() {
-        return events;
-    }
-
     /** What is still owed, in words; what is carried with a reason is not among it. */
     List<String> owes(JobFile file, @Nullable Plan plan) {
         List<Event> done = events.all(file.job().id());
