@@ -7,6 +7,7 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.options.ColorScheme;
 import java.io.IOException;
+import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -90,6 +91,11 @@ final class CarsideBench implements BeforeAllCallback, AfterAllCallback {
         return Objects.requireNonNull(server).address();
     }
 
+    /** A way to the server that can be cut. */
+    Cable cable() {
+        return Cable.to(URI.create(address()).getPort());
+    }
+
     /** A new job that renews something on a stock sheet. */
     Job job(String sheet, String renew, String side) {
         Car car = new Car("", "", "WH 12 K", "", "Tamsel", "Dory van", "2014", "km", "", "", 0);
@@ -112,9 +118,13 @@ final class CarsideBench implements BeforeAllCallback, AfterAllCallback {
 
     /** Opens a job's page as somebody whose name the device knows. */
     Page open(BrowserContext device, Job job, String name) {
+        return open(device, address(), job, name);
+    }
+
+    Page open(BrowserContext device, String address, Job job, String name) {
         device.addInitScript("localStorage.setItem('putback-name', '" + name + "')");
         Page page = device.newPage();
-        page.navigate(address() + "/job/" + job.id() + "/carside");
+        page.navigate(address + "/job/" + job.id() + "/carside");
         page.waitForSelector("#main h1");
         return page;
     }

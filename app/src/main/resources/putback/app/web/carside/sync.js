@@ -19,6 +19,7 @@ export class Sync {
     this.theirs = [];
     this.mine = [];
     this.reached = false;
+    this.losses = 0;
     this.trouble = '';
     this.skew = 0;
     this.wait = FIRST_WAIT;
@@ -68,11 +69,18 @@ export class Sync {
 
   lost() {
     this.reached = false;
+    this.losses += 1;
     this.page.told('net');
+  }
+
+  /** The garage answered; to what was asked before the network went, the answer says nothing about now. */
+  answered(losses) {
+    this.reached ||= losses === this.losses;
   }
 
   /** Fetches the plan, what is owed and what was done. */
   async refresh() {
+    const { losses } = this;
     try {
       const answer = await fetch(this.base + '/carside.json');
       if (!answer.ok) return this.refused(answer);
@@ -80,7 +88,7 @@ export class Sync {
       await this.catchUp(data.last);
       this.data = data;
       this.tellTime(data.now);
-      this.reached = true;
+      this.answered(losses);
       await this.keep();
       this.page.told('data');
     } catch {
@@ -147,6 +155,7 @@ export class Sync {
     let sent = false;
     while (this.unsent.length > 0) {
       const batch = this.unsent.slice(0, MOST);
+      const { losses } = this;
       let answer;
       try {
         answer = await fetch(this.base + '/events', {
@@ -163,6 +172,7 @@ export class Sync {
         return this.later();
       }
       const said = await answer.json();
+      this.answered(losses);
       await this.heardBack(said);
       sent = true;
       if (said.kept.length === 0 && said.refused.length === 0 && said.gaps.length === 0) return this.later();
@@ -184,7 +194,6 @@ export class Sync {
       await shelf.mark(job, this.mine.filter((one) => one.seq >= gap.from && one.seq <= gap.to).map((one) => one.seq), { sent: false });
     }
     this.mine = await shelf.own(job);
-    this.reached = true;
     this.trouble = said.refused.length
       ? 'The garage’s books do not take ' + said.refused.length + ' of the steps: ' + said.refused[0].because + '. Write it down again.'
       : '';
