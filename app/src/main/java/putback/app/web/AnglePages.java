@@ -26,11 +26,11 @@ final class AnglePages implements PageGroup {
     }
 
     private void angles(Context context) {
-        replies.page(context, replies.pages().angles(WheelsView.of(given(context)), Replies.isPart(context)));
+        replies.show(context, Replies.isPart(context) ? "anglesPart.jte" : "angles.jte", WheelsView.of(given(context)));
     }
 
     private void corner(Context context) {
-        replies.page(context, replies.pages().corner(CornerView.of(given(context)), Replies.isPart(context)));
+        replies.show(context, Replies.isPart(context) ? "cornerPart.jte" : "corner.jte", CornerView.of(given(context)));
     }
 
     /** The first value of each name, from the address or the body. */

@@ -71,7 +71,7 @@ final class CardPages implements PageGroup {
     /** What can be said of one torque, while it is typed. */
     private void part(Context context) {
         CardCheck check = CardCheck.of(Replies.typed(context), cards.words());
-        replies.page(context, replies.pages().fill("card-check.jte", Map.of("check", check)));
+        replies.page(context, replies.pages().fill("card-check.jte", "check", check));
     }
 
     private void pdf(Context context, CardFile file) {

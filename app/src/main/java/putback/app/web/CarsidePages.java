@@ -71,7 +71,9 @@ final class CarsidePages implements PageGroup {
         new Jobs(books)
                 .find(id)
                 .ifPresentOrElse(
-                        job -> replies.page(context, replies.pages().carside(job.id(), job.number())),
+                        job -> replies.page(
+                                context,
+                                replies.pages().fill("carside.jte", Map.of("job", job.id(), "number", job.number()))),
                         () -> replies.missing(context, "job", id));
     }
 

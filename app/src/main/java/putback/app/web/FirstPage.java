@@ -13,6 +13,7 @@ final class FirstPage implements PageGroup {
     @Override
     public void add(RoutesConfig routes) {
         routes.get("/search", context -> context.redirect("/sheets"));
-        routes.get("/", context -> replies.page(context, replies.pages().sheets(SheetView.all())));
+        routes.get(
+                "/", context -> replies.page(context, replies.pages().fill("sheets.jte", "sheets", SheetView.all())));
     }
 }

@@ -23,8 +23,8 @@ public record NewCarView(List<Nearest> sheets, Map<String, String> values, Set<S
         return chosen.isEmpty() ? first : chosen.equals(value);
     }
 
-    /** Whether something is to be renewed on a sheet. */
-    public boolean isTicked(int sheet, String part) {
-        return ticked.contains(sheet + " " + part);
+    /** A sheet with what is ticked of it to be renewed. */
+    public SheetView ticked(int sheet) {
+        return sheets.get(sheet).sheet().ticked(part -> ticked.contains(sheet + " " + part));
     }
 }

@@ -26,7 +26,7 @@ final class SheetPages implements PageGroup {
 
     @Override
     public void add(RoutesConfig routes) {
-        routes.get("/sheets", context -> replies.page(context, pages.sheets(SheetView.all())));
+        routes.get("/sheets", context -> replies.page(context, pages.fill("sheets.jte", "sheets", SheetView.all())));
         routes.get("/sheet/{id}", this::sheet);
         routes.get("/plan", this::plan);
         routes.get("/plan-part", this::plan);
@@ -57,7 +57,7 @@ final class SheetPages implements PageGroup {
         String id = context.pathParam("id");
         Question chosen = Question.of(id, context.queryParams("renew"), context.queryParam("side"));
         if (shelf.read(id) instanceof Read.Sheet sheet) {
-            replies.page(context, pages.sheet(SheetView.of(chosen, sheet.assembly())));
+            replies.page(context, pages.fill("sheet.jte", "sheet", SheetView.of(chosen, sheet.assembly())));
         } else {
             replies.missing(context, "sheet", id);
         }
@@ -74,13 +74,13 @@ final class SheetPages implements PageGroup {
         } else {
             Plan plan = ((Answer.Planned) answer).plan();
             PlanView view = PlanView.of(question, plan, garage.tray(plan));
-            replies.page(context, Replies.isPart(context) ? pages.part(view) : pages.plan(view));
+            replies.page(context, pages.fill(Replies.isPart(context) ? "part.jte" : "plan.jte", "plan", view));
         }
     }
 
     private void tightening(Context context) {
         TighteningView view = TighteningView.of(Replies.typed(context), garage);
-        replies.page(context, Replies.isPart(context) ? pages.tighteningPart(view) : pages.tightening(view));
+        replies.show(context, Replies.isPart(context) ? "tight.jte" : "tightening.jte", view);
     }
 
     private void price(Context context) {
@@ -97,7 +97,7 @@ final class SheetPages implements PageGroup {
             if (view.answer() == null && !Replies.isPart(context)) {
                 context.status(422);
             }
-            replies.page(context, Replies.isPart(context) ? pages.pricePart(view) : pages.price(view));
+            replies.show(context, Replies.isPart(context) ? "priced.jte" : "price.jte", view);
         }
     }
 

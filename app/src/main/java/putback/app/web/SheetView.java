@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import putback.sheet.Assembly;
 import putback.sheet.Part;
 import putback.sheet.Unit;
@@ -37,16 +38,15 @@ public record SheetView(
      */
     public record Choice(String id, String name, boolean ticked) {}
 
-    /** The same with what was ticked for a new car. */
-    public SheetView ticked(NewCarView view, int sheet) {
-        return new SheetView(
-                id, title, sided, parts, fixings, again(units, view, sheet), again(single, view, sheet), side);
+    /** The same with other ticks, for the ids that are said to have one. */
+    public SheetView ticked(Predicate<String> isTicked) {
+        return new SheetView(id, title, sided, parts, fixings, again(units, isTicked), again(single, isTicked), side);
     }
 
-    private static List<Choice> again(List<Choice> choices, NewCarView view, int sheet) {
+    private static List<Choice> again(List<Choice> choices, Predicate<String> isTicked) {
         List<Choice> again = new ArrayList<>();
         for (Choice choice : choices) {
-            again.add(new Choice(choice.id(), choice.name(), view.isTicked(sheet, choice.id())));
+            again.add(new Choice(choice.id(), choice.name(), isTicked.test(choice.id())));
         }
         return again;
     }
