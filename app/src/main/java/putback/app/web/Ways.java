@@ -11,6 +11,7 @@ import org.eclipse.jetty.util.ssl.SslContextFactory;
 import org.jspecify.annotations.Nullable;
 import putback.app.access.Identity;
 import putback.app.access.Network;
+import putback.app.web.door.Guard;
 
 /** Where the server listens. */
 final class Ways {

@@ -21,6 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import putback.app.web.frame.Garage;
 import putback.store.books.Arrival;
 import putback.store.books.Audit;
 import putback.store.books.Car;

@@ -26,6 +26,8 @@ import putback.app.access.Authority;
 import putback.app.access.Identity;
 import putback.app.access.Network;
 import putback.app.access.Passwords;
+import putback.app.web.door.Gate;
+import putback.app.web.frame.Garage;
 import putback.store.books.Books;
 import putback.store.books.People;
 import putback.store.database.Database;

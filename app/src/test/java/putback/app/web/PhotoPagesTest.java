@@ -15,6 +15,7 @@ import java.util.Random;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import putback.app.web.frame.Garage;
 import putback.store.books.Arrival;
 import putback.store.books.Books;
 import putback.store.books.Car;

@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.extension.AfterAllCallback;
 import org.junit.jupiter.api.extension.BeforeAllCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
+import putback.app.web.frame.Garage;
 import putback.store.books.Books;
 import putback.store.database.Database;
 import putback.store.sheets.ToolboxRead;

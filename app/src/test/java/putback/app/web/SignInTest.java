@@ -16,6 +16,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import putback.app.web.door.SigningIn;
 import putback.store.books.Audit;
 import putback.store.books.People;
 

@@ -1,0 +1,56 @@
+package putback.app.web.desk;
+
+import java.util.ArrayList;
+import java.util.List;
+import putback.store.books.JobLine;
+import putback.store.books.Recheck;
+
+/**
+ * What the day holds.
+ *
+ * @param lists who acts next, each with its jobs; empty ones are left out
+ * @param rechecks due today or before
+ */
+public record DayView(List<Waiting> lists, List<Due> rechecks, boolean blank) {
+    public DayView {
+        lists = List.copyOf(lists);
+        rechecks = List.copyOf(rechecks);
+    }
+
+    /** Jobs that wait for the same. */
+    public record Waiting(String heading, List<JobLine> jobs) {
+        public Waiting {
+            jobs = List.copyOf(jobs);
+        }
+    }
+
+    /** A recheck that is due. */
+    public record Due(Recheck recheck, JobLine job) {}
+
+    static DayView of(List<JobLine> open, List<Due> due) {
+        List<JobLine> ramp = new ArrayList<>();
+        List<JobLine> owner = new ArrayList<>();
+        List<JobLine> parts = new ArrayList<>();
+        List<JobLine> us = new ArrayList<>();
+        for (JobLine job : open) {
+            switch (job.stage()) {
+                case UNDER_WAY, TOGETHER -> ramp.add(job);
+                case PRICED -> owner.add(job);
+                case AGREED -> (job.partsMissing() > 0 ? parts : us).add(job);
+                default -> us.add(job);
+            }
+        }
+        List<Waiting> lists = new ArrayList<>();
+        add(lists, "On the ramp", ramp);
+        add(lists, "Waits for the owner’s word", owner);
+        add(lists, "Waits for parts", parts);
+        add(lists, "Waits for us", us);
+        return new DayView(lists, due, open.isEmpty() && due.isEmpty());
+    }
+
+    private static void add(List<Waiting> lists, String heading, List<JobLine> jobs) {
+        if (!jobs.isEmpty()) {
+            lists.add(new Waiting(heading, jobs));
+        }
+    }
+}

@@ -1,0 +1,208 @@
+package putback.app.web.desk;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import putback.app.web.frame.Answer;
+import putback.app.web.frame.Form;
+import putback.app.web.frame.PageGroup;
+import putback.app.web.frame.Replies;
+import putback.app.web.job.JobView;
+import putback.quantity.Shown;
+import putback.store.books.Arrival;
+import putback.store.books.Books;
+import putback.store.books.Car;
+import putback.store.books.CarSheets;
+import putback.store.books.Cars;
+import putback.store.books.Customer;
+import putback.store.books.Customers;
+import putback.store.books.Heights;
+import putback.store.books.Job;
+import putback.store.books.JobLine;
+import putback.store.books.JobLines;
+import putback.store.books.Jobs;
+import putback.store.books.Recheck;
+import putback.store.books.Rechecks;
+import putback.store.books.Saved;
+
+/** The day, the search, customers and cars. */
+public final class GaragePages implements PageGroup {
+    private static final int MOST_OPEN = 200;
+    private static final int MOST_FOUND = 30;
+
+    private final Replies replies;
+    private final Books books;
+
+    public GaragePages(Replies replies, Books books) {
+        this.replies = replies;
+        this.books = books;
+    }
+
+    @Override
+    public void add(RoutesConfig routes) {
+        routes.get("/", this::day);
+        routes.get("/search", this::search);
+        routes.get("/car", context -> show(context, blank(Replies.typed(context))));
+        routes.post("/car", this::save);
+        routes.get("/car/{id}", this::car);
+        routes.post("/car/{id}/job", this::openJob);
+    }
+
+    private void day(Context context) {
+        List<JobLine> open = new JobLines(books).open(MOST_OPEN);
+        String today = LocalDate.now(books.clock()).toString();
+        List<DayView.Due> due = new ArrayList<>();
+        for (Recheck recheck : new Rechecks(books).due(today, MOST_FOUND)) {
+            new JobLines(books).find(recheck.job()).ifPresent(job -> due.add(new DayView.Due(recheck, job)));
+        }
+        replies.show(context, "day.jte", DayView.of(open, due));
+    }
+
+    private void search(Context context) {
+        String typed = Replies.typed(context).getOrDefault("q", "").strip();
+        boolean blank = typed.codePoints().noneMatch(Character::isLetterOrDigit);
+        FoundView found = new FoundView(
+                typed,
+                blank ? List.of() : new Cars(books).search(typed, MOST_FOUND),
+                blank ? List.of() : new JobLines(books).search(typed, MOST_FOUND),
+                blank ? List.of() : new Customers(books).search(typed, MOST_FOUND));
+        replies.show(context, "found.jte", found);
+    }
+
+    private CarView blank(Map<String, String> typed) {
+        return new CarView("", "A car", typed, "", "", List.of(), List.of());
+    }
+
+    private void show(Context context, CarView view) {
+        replies.show(context, "car.jte", view);
+    }
+
+    private void car(Context context) {
+        String id = context.pathParam("id");
+        Car car = new Cars(books).find(id).orElse(null);
+        if (car == null) {
+            replies.missing(context, "car", id);
+            return;
+        }
+        Customer owner = new Customers(books).find(car.customer()).orElse(null);
+        show(context, view(car, values(car, owner), ""));
+    }
+
+    private CarView view(Car car, Map<String, String> values, String fault) {
+        return new CarView(
+                car.id(),
+                car.called(),
+                values,
+                JobView.doubt(car.vin()),
+                fault,
+                new JobLines(books).ofCar(car.id()),
+                new CarSheets(books).history(car.id()));
+    }
+
+    private static Map<String, String> values(Car car, @Nullable Customer owner) {
+        Map<String, String> values = new HashMap<>();
+        values.put("version", String.valueOf(car.version()));
+        values.put("plate", car.plate());
+        values.put("vin", car.vin());
+        values.put("make", car.make());
+        values.put("model", car.model());
+        values.put("built", car.built());
+        values.put("unit", car.distanceUnit());
+        values.put("key", car.lockingKey());
+        values.put("note", car.note());
+        if (owner != null) {
+            values.put("owner-id", owner.id());
+            values.put("owner-version", String.valueOf(owner.version()));
+            values.put("owner", owner.name());
+            values.put("phone", owner.phone());
+            values.put("email", owner.email());
+            values.put("address", owner.address());
+        }
+        return values;
+    }
+
+    private void save(Context context) {
+        Form form = Form.of(context);
+        Car car = new Car(
+                form.text("id"),
+                form.text("owner-id"),
+                form.text("plate"),
+                form.text("vin"),
+                form.text("make"),
+                form.text("model"),
+                form.text("built"),
+                form.oneOf("unit", Set.of("km", "mi"), "km"),
+                form.text("key"),
+                form.text("note"),
+                form.number("version"));
+        if (!form.fault().isEmpty() || car.called().equals("car without a plate")) {
+            String fault = form.fault().isEmpty()
+                    ? "Give a plate, or make and model: it has to be found again."
+                    : form.fault();
+            context.status(422);
+            show(context, view(car, form.values(), fault));
+            return;
+        }
+        Customer owner = new Customer(
+                car.customer(),
+                form.text("owner"),
+                form.text("phone"),
+                form.text("email"),
+                form.text("address"),
+                "",
+                form.number("owner-version"));
+        Saved<Car> saved = books.write(change -> {
+            String customer = "";
+            if (!owner.name().isEmpty()) {
+                Saved<Customer> kept = new Customers(books).save(change, owner);
+                customer = kept instanceof Saved.Done<Customer> done
+                        ? done.value().id()
+                        : kept instanceof Saved.Overtaken<Customer> ? "" : car.customer();
+                if (kept instanceof Saved.Overtaken<Customer>) {
+                    return new Saved.Overtaken<>(car);
+                }
+            }
+            return new Cars(books).save(change, car.of(customer));
+        });
+        if (saved instanceof Saved.Done<Car> done) {
+            context.redirect("/car/" + done.value().id(), io.javalin.http.HttpStatus.SEE_OTHER);
+        } else {
+            replies.overtaken(context, "/car/" + car.id(), form);
+        }
+    }
+
+    private void openJob(Context context) {
+        String id = context.pathParam("id");
+        Form form = Form.of(context);
+        if (new Cars(books).find(id).isEmpty()) {
+            replies.missing(context, "car", id);
+            return;
+        }
+        if (form.text("complaint").isEmpty() || !form.fault().isEmpty()) {
+            String said = form.fault().isEmpty() ? "Write down what is wrong, in the owner’s words." : form.fault();
+            replies.refuse(context, new Answer.Refused(422, "Not kept yet", List.of(said)));
+            return;
+        }
+        Heights heights = new Heights(form.text("fl"), form.text("fr"), form.text("rl"), form.text("rr"));
+        Arrival arrival = new Arrival(
+                form.text("complaint"),
+                form.text("conditions"),
+                form.text("distance"),
+                "",
+                heights,
+                form.text("promised"));
+        String comeback = form.text("comeback");
+        if (!comeback.isEmpty() && new Jobs(books).find(comeback).isEmpty()) {
+            replies.missing(context, "job", Shown.text(comeback));
+            return;
+        }
+        Job job = books.write(change -> new Jobs(books).open(change, id, arrival, comeback, form.who()));
+        context.redirect("/job/" + job.id(), io.javalin.http.HttpStatus.SEE_OTHER);
+    }
+}

@@ -1,0 +1,107 @@
+package putback.app.web.job;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import putback.app.web.frame.Question;
+import putback.app.web.frame.Shelf;
+import putback.store.books.Approval;
+import putback.store.books.Approvals;
+import putback.store.books.Audit;
+import putback.store.books.Books;
+import putback.store.books.Car;
+import putback.store.books.Cars;
+import putback.store.books.Customer;
+import putback.store.books.Customers;
+import putback.store.books.Finding;
+import putback.store.books.Findings;
+import putback.store.books.Heard;
+import putback.store.books.HeardDevices;
+import putback.store.books.Job;
+import putback.store.books.Jobs;
+import putback.store.books.Move;
+import putback.store.books.Moves;
+import putback.store.books.PartLine;
+import putback.store.books.PartLines;
+import putback.store.books.Recheck;
+import putback.store.books.Rechecks;
+import putback.store.books.RoadTest;
+import putback.store.books.RoadTests;
+
+/**
+ * A job with all that the books have of it.
+ *
+ * @param customer null when not known
+ */
+public record JobFile(
+        Job job,
+        Car car,
+        @Nullable Customer customer,
+        List<Move> moves,
+        List<Approval> approvals,
+        List<Finding> findings,
+        List<PartLine> parts,
+        List<Recheck> rechecks,
+        List<RoadTest> roadTests,
+        List<Audit.Entry> audit,
+        List<Heard> devices) {
+
+    /** Null when there is no such job. */
+    static @Nullable JobFile open(Books books, String id) {
+        Job job = new Jobs(books).find(id).orElse(null);
+        Car car = job == null ? null : new Cars(books).find(job.car()).orElse(null);
+        if (job == null || car == null) {
+            return null;
+        }
+        return new JobFile(
+                job,
+                car,
+                new Customers(books).find(car.customer()).orElse(null),
+                new Moves(books).of(id),
+                new Approvals(books).of(id),
+                new Findings(books).of(id),
+                new PartLines(books).of(id),
+                new Rechecks(books).of(id),
+                new RoadTests(books).of(id),
+                new Audit(books).of(id),
+                new HeardDevices(books).of(id));
+    }
+
+    /** What holds: the last thing somebody said to a price; null as long as nobody has. */
+    @Nullable
+    Approval answer() {
+        return approvals.isEmpty() ? null : approvals.get(approvals.size() - 1);
+    }
+
+    /** The name of its sheet on the shelf. */
+    String sheet() {
+        String named = job.scope().sheet();
+        return named.equals("car") ? Shelf.OF_CAR + car.id() : named;
+    }
+
+    /** What is asked of the planner; null as long as nothing is named. */
+    @Nullable
+    Question question() {
+        return job.scope().named()
+                ? Question.of(sheet(), List.of(job.scope().renew()), job.scope().side())
+                : null;
+    }
+
+    /** Where its plan is shown; the front page as long as nothing is named. */
+    public String planAddress() {
+        Question question = question();
+        return question == null ? "/" : question.address("/plan");
+    }
+
+    /** Where its price is shown in full. */
+    public String priceAddress() {
+        Question question = question();
+        if (question == null) {
+            return "/";
+        }
+        String terms = job.scope().terms();
+        String rust = job.scope().rust();
+        return question.address("/price")
+                + (terms.isEmpty() ? "" : "&" + terms)
+                + (rust.matches("[0-4]") ? "&rust=" + rust : "");
+    }
+}

@@ -1,0 +1,170 @@
+package putback.app.web.job;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BiFunction;
+import org.jspecify.annotations.Nullable;
+import putback.app.web.frame.Answer;
+import putback.app.web.frame.Form;
+import putback.app.web.frame.PageGroup;
+import putback.app.web.frame.Replies;
+import putback.app.web.frame.Shelf;
+import putback.job.Course;
+import putback.job.Stage;
+import putback.job.Standing;
+import putback.plan.Plan;
+import putback.quantity.Parsed;
+import putback.store.books.Approval;
+import putback.store.books.Audit;
+import putback.store.books.Books;
+import putback.store.books.Job;
+import putback.store.books.Jobs;
+import putback.store.books.PartLine;
+import putback.store.books.Saved;
+import putback.store.books.Settings;
+import putback.store.database.Change;
+
+/** The page of a job: its course from the question to the handover. */
+public final class JobPages implements PageGroup {
+    private final Replies replies;
+    private final Books books;
+    private final Shelf shelf;
+    private final Ledgers ledgers;
+
+    public JobPages(Replies replies, Books books, Shelf shelf, Ledgers ledgers) {
+        this.replies = replies;
+        this.books = books;
+        this.shelf = shelf;
+        this.ledgers = ledgers;
+    }
+
+    @Override
+    public void add(RoutesConfig routes) {
+        routes.get("/job/{id}", context -> with(context, file -> show(context, file, "")));
+        routes.post(
+                "/job/{id}/arrival",
+                context -> keep(context, (file, form) -> file.job().with(JobForms.arrival(form))));
+        routes.post("/job/{id}/terms", context -> keep(context, JobForms::terms));
+        routes.get("/job/{id}/scope", context -> with(context, file -> scope(context, file)));
+        routes.post("/job/{id}/scope", context -> keep(context, JobForms::scope));
+        routes.post("/job/{id}/move", context -> with(context, file -> move(context, file)));
+    }
+
+    /** Does something with the job that the address names. */
+    private void with(Context context, java.util.function.Consumer<JobFile> work) {
+        String id = context.pathParam("id");
+        JobFile file = JobFile.open(books, id);
+        if (file == null) {
+            replies.missing(context, "job", id);
+        } else {
+            work.accept(file);
+        }
+    }
+
+    private void show(Context context, JobFile file, String said) {
+        replies.show(context, "job.jte", view(file, said));
+    }
+
+    private JobView view(JobFile file, String said) {
+        Quoting quoting = Quoting.of(file, shelf, new Settings(books).all());
+        return JobView.of(file, quoting, ledgers.owes(file, quoting.plan()), ledgers.started(file), said);
+    }
+
+    private void scope(Context context, JobFile file) {
+        replies.show(context, "scope.jte", ScopeView.of(file, shelf, context.queryParam("sheet")));
+    }
+
+    /** Keeps what a form says of the job, over the version that the form was made from. */
+    private void keep(Context context, BiFunction<JobFile, Form, Job> change) {
+        with(context, file -> {
+            Form form = Form.of(context);
+            if (!form.fault().isEmpty()) {
+                replies.refuse(context, new Answer.Refused(422, "Not kept yet", List.of(form.fault())));
+                return;
+            }
+            Job wanted = change.apply(file, form).at(form.number("version"));
+            Saved<Job> saved = books.write(writing -> {
+                Saved<Job> kept = new Jobs(books).save(writing, wanted);
+                if (kept instanceof Saved.Done<Job> done
+                        && !done.value().scope().equals(file.job().scope())) {
+                    new Audit(books).add(writing, form.who(), wanted.id(), "scope", said(done.value()));
+                }
+                return kept;
+            });
+            back(context, file, saved, form);
+        });
+    }
+
+    private static String said(Job job) {
+        return job.scope().sheet() + ": " + job.scope().renew() + " ("
+                + job.scope().side() + ") " + job.scope().terms().replace('&', ' ');
+    }
+
+    private void back(Context context, JobFile file, Saved<Job> saved, Form form) {
+        String page = "/job/" + file.job().id();
+        if (saved instanceof Saved.Done<Job>) {
+            context.redirect(page, HttpStatus.SEE_OTHER);
+        } else {
+            replies.overtaken(context, page, form);
+        }
+    }
+
+    private void move(Context context, JobFile file) {
+        Form form = Form.of(context);
+        Stage to = Stage.named(form.text("to"));
+        if (to == null) {
+            replies.missing(context, "stage", form.text("to"));
+            return;
+        }
+        Quoting quoting = Quoting.of(file, shelf, new Settings(books).all());
+        Parsed<Stage> may = Course.move(file.job().stage(), to, standing(file, quoting));
+        if (may instanceof Parsed.Refused<Stage> refused) {
+            context.status(422);
+            show(context, file, "Not " + to.words() + " yet: " + refused.message() + ".");
+            return;
+        }
+        Job job = file.job().at(form.number("version"));
+        Saved<Job> saved = books.write(change -> {
+            Saved<Job> moved = new Jobs(books).move(change, job, to, form.who(), form.text("why"));
+            if (moved instanceof Saved.Done<Job>) {
+                new Audit(books).add(change, form.who(), job.id(), "moved", to.words());
+                after(change, file, quoting.plan(), to);
+            }
+            return moved;
+        });
+        back(context, file, saved, form);
+    }
+
+    /** What a stage brings with it: the day a wheel goes back on the road, its fasteners are booked for another look. */
+    private void after(Change change, JobFile file, @Nullable Plan plan, Stage to) {
+        if (to == Stage.HANDED_OVER && file.rechecks().isEmpty() && plan != null && Ledgers.wheelComesOff(plan)) {
+            JobForms.bookRecheck(books, change, file);
+        }
+    }
+
+    private Standing standing(JobFile file, Quoting quoting) {
+        Approval said = file.answer();
+        List<String> missing = new ArrayList<>();
+        for (PartLine line : file.parts()) {
+            if (!line.state().equals("compared")) {
+                missing.add(line.name());
+            }
+        }
+        return new Standing(
+                file.job().scope().named(),
+                said != null && said.yes(),
+                quoting.isOver(said),
+                missing,
+                ledgers.owes(file, quoting.plan()),
+                ledgers.started(file));
+    }
+
+    /** The price that is asked about; empty when there is none. */
+    static String total(@Nullable BigDecimal total) {
+        return total == null ? "" : total.toPlainString();
+    }
+}

@@ -1,0 +1,125 @@
+package putback.app.web.job;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import putback.app.text.Headline;
+import putback.job.Course;
+import putback.job.Stage;
+import putback.job.Vin;
+import putback.labour.price.Figure;
+import putback.plan.Plan;
+import putback.quantity.Parsed;
+import putback.store.books.Approval;
+import putback.store.books.Customer;
+
+/**
+ * A job as its page shows it.
+ *
+ * @param renewed what is renewed, in words; empty as long as nothing is named
+ * @param fault why there is no plan or price; empty for nothing
+ * @param figures likely, 4 in 5, stop and call; empty without a price
+ * @param ask why it has to be asked again; empty when it has not
+ * @param owes what is still owed, in words
+ * @param said what came of the last thing that was tried; may be empty
+ */
+public record JobView(
+        JobFile file,
+        String owner,
+        String vinDoubt,
+        String renewed,
+        String fault,
+        List<Row> figures,
+        String total,
+        String ask,
+        List<Stage> next,
+        List<String> owes,
+        boolean started,
+        String said) {
+    public JobView {
+        figures = List.copyOf(figures);
+        next = List.copyOf(next);
+        owes = List.copyOf(owes);
+    }
+
+    /** One of the three figures. */
+    public record Row(String words, String minutes, String total) {}
+
+    static JobView of(JobFile file, Quoting quoting, List<String> owes, boolean started, String said) {
+        Customer customer = file.customer();
+        Plan plan = quoting.plan();
+        BigDecimal total = quoting.total();
+        return new JobView(
+                file,
+                customer == null ? "owner not known" : customer.name(),
+                doubt(file.car().vin()),
+                plan == null ? "" : Headline.renewed(plan),
+                quoting.fault(),
+                figures(quoting),
+                total == null ? "" : total.toPlainString(),
+                quoting.isOver(file.answer()) ? "The price is now above what was agreed: ask again." : "",
+                Course.next(file.job().stage()),
+                owes,
+                started,
+                said);
+    }
+
+    /** What is wrong with a VIN in words; empty for nothing. */
+    public static String doubt(String vin) {
+        if (vin.isEmpty()) {
+            return "";
+        }
+        Parsed<Vin> read = Vin.read(vin);
+        return read instanceof Parsed.Value<Vin> good ? good.value().doubt() : read.refusal() + ".";
+    }
+
+    private static List<Row> figures(Quoting quoting) {
+        List<Row> rows = new ArrayList<>();
+        if (quoting.estimate() != null) {
+            rows.add(row("Likely", quoting.estimate().likely()));
+            rows.add(row("4 jobs in 5 stay within", quoting.estimate().fourInFive()));
+            rows.add(
+                    row("Stop and call before", quoting.estimate().stopAndCall().figure()));
+        }
+        return rows;
+    }
+
+    private static Row row(String words, Figure figure) {
+        return new Row(words, figure.minutes() + " min", figure.total().toPlainString());
+    }
+
+    /** One of the job's own terms; empty where the garage's hold. */
+    public String term(String name) {
+        for (String pair : file.job().scope().terms().split("&", -1)) {
+            if (pair.startsWith(name + "=")) {
+                return pair.substring(name.length() + 1);
+            }
+        }
+        return "";
+    }
+
+    /** What somebody said last; null as long as nobody has. */
+    public @Nullable Approval answer() {
+        return file.answer();
+    }
+
+    /** A time as a person reads it; the day, hour and minute of the garage's own books (UTC). */
+    public static String when(String at) {
+        return at.length() < 16 ? at : at.substring(0, 10) + " " + at.substring(11, 16);
+    }
+
+    /** What a button that moves the job says. */
+    public static String verb(Stage to) {
+        return switch (to) {
+            case ASKED -> "Open it again";
+            case LOOKED_OVER -> "Looked over";
+            case PRICED -> "Price is ready";
+            case AGREED -> "Agreed";
+            case UNDER_WAY -> "Start the work";
+            case TOGETHER -> "Together again";
+            case HANDED_OVER -> "Hand over";
+            case DECLINED -> "Declined";
+        };
+    }
+}

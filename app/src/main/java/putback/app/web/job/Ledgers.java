@@ -1,0 +1,110 @@
+package putback.app.web.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import putback.app.papers.Reading;
+import putback.app.text.OwingText;
+import putback.job.Stage;
+import putback.ledger.Did;
+import putback.ledger.Event;
+import putback.ledger.Owing;
+import putback.ledger.PlanPromise;
+import putback.ledger.Promised;
+import putback.plan.Plan;
+import putback.plan.steps.Step;
+import putback.quantity.Torque;
+import putback.sheet.Joint;
+import putback.store.books.Books;
+import putback.store.books.Events;
+
+/** What the ledgers say of jobs. */
+public final class Ledgers {
+    private static final Set<Stage> BEFORE = Set.of(Stage.ASKED, Stage.LOOKED_OVER, Stage.PRICED, Stage.AGREED);
+
+    private final Events events;
+
+    public Ledgers(Books books) {
+        events = new Events(books);
+    }
+
+    /** What is still owed, in words; what is carried with a reason is not among it. */
+    List<String> owes(JobFile file, @Nullable Plan plan) {
+        List<Event> done = events.all(file.job().id());
+        if (plan == null
+                || (done.isEmpty() && BEFORE.contains(file.job().stage()))
+                || file.job().stage().ended()) {
+            return List.of();
+        }
+        Promised promised = PlanPromise.of(plan);
+        List<String> owes = new ArrayList<>();
+        Owing.of(promised, done).owes().forEach(debt -> owes.add(OwingText.line(debt, promised)));
+        return owes;
+    }
+
+    /** What stays open on purpose, by whom and why. */
+    List<String> carried(JobFile file, Plan plan) {
+        Promised promised = PlanPromise.of(plan);
+        List<String> carried = new ArrayList<>();
+        for (Owing.Carried one : Owing.of(promised, events.all(file.job().id())).carried()) {
+            carried.add(OwingText.line(one.debt(), promised) + "; carried by "
+                    + (one.by().isEmpty() ? "nobody named" : one.by()) + ": " + one.reason());
+        }
+        return carried;
+    }
+
+    /** Whether anything has come apart. */
+    boolean started(JobFile file) {
+        for (Event event : events.all(file.job().id())) {
+            if (event.did() == Did.UNDO || event.did() == Did.BREAK_LOOSE) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** What was read at tightenings, with who looked a second time. */
+    List<Reading> readings(JobFile file) {
+        List<Event> done = events.all(file.job().id());
+        List<Reading> readings = new ArrayList<>();
+        for (int i = 0; i < done.size(); i++) {
+            Event event = done.get(i);
+            String joint = event.joint();
+            if (event.did() == Did.TIGHTEN && joint != null) {
+                Double read = event.torqueNm();
+                readings.add(new Reading(
+                        joint,
+                        read == null ? null : new Torque(read),
+                        event.by(),
+                        event.at() == null ? "" : JobView.when(Books.text(event.at())),
+                        secondBy(done.subList(i + 1, done.size()), joint),
+                        event.wrench() == null ? "" : event.wrench(),
+                        event.untorqued() == null ? "" : event.untorqued()));
+            }
+        }
+        return readings;
+    }
+
+    private static String secondBy(List<Event> after, String joint) {
+        Set<String> names = new TreeSet<>();
+        for (Event event : after) {
+            if (event.did() == Did.SECOND_LOOK && joint.equals(event.joint())) {
+                names.add(event.by());
+            }
+        }
+        return String.join(", ", names);
+    }
+
+    /** Whether the plan takes a wheel off. */
+    static boolean wheelComesOff(Plan plan) {
+        for (Step step : plan.steps()) {
+            Joint joint = step.joint();
+            if (joint != null && (joint.id().contains("wheel-nut") || joint.id().contains("wheel-bolt"))) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

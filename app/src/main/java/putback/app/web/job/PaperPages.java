@@ -1,0 +1,212 @@
+package putback.app.web.job;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import putback.app.papers.CarLine;
+import putback.app.papers.CustomerLine;
+import putback.app.papers.DateOrder;
+import putback.app.papers.Finding;
+import putback.app.papers.GarageTerms;
+import putback.app.papers.Handover;
+import putback.app.papers.HouseStyle;
+import putback.app.papers.JobHead;
+import putback.app.papers.Letterhead;
+import putback.app.papers.PaperSize;
+import putback.app.papers.Papers;
+import putback.app.papers.Quote;
+import putback.app.papers.Recheck;
+import putback.app.text.Headline;
+import putback.app.web.frame.Answer;
+import putback.app.web.frame.Garage;
+import putback.app.web.frame.PageGroup;
+import putback.app.web.frame.Replies;
+import putback.app.web.frame.Shelf;
+import putback.plan.Plan;
+import putback.store.books.Books;
+import putback.store.books.Car;
+import putback.store.books.Customer;
+import putback.store.books.Settings;
+
+/** A job's papers. */
+public final class PaperPages implements PageGroup {
+    private static final int RECHECK_KM = 50;
+
+    private final Replies replies;
+    private final Books books;
+    private final Shelf shelf;
+    private final Garage garage;
+    private final Ledgers ledgers;
+
+    public PaperPages(Replies replies, Books books, Shelf shelf, Garage garage, Ledgers ledgers) {
+        this.replies = replies;
+        this.books = books;
+        this.shelf = shelf;
+        this.garage = garage;
+        this.ledgers = ledgers;
+    }
+
+    @Override
+    public void add(RoutesConfig routes) {
+        for (String paper : List.of("estimate", "job-card", "labels", "fill-in", "tightening-record", "handover")) {
+            routes.get("/job/{id}/" + paper + ".pdf", context -> paper(context, paper));
+        }
+    }
+
+    private void paper(Context context, String paper) {
+        String id = context.pathParam("id");
+        JobFile file = JobFile.open(books, id);
+        if (file == null) {
+            replies.missing(context, "job", id);
+            return;
+        }
+        Map<String, String> settings = new Settings(books).all();
+        Quoting quoting = Quoting.of(file, shelf, settings);
+        Plan plan = quoting.plan();
+        if (plan == null || (paper.equals("estimate") && quoting.estimate() == null)) {
+            String why = quoting.fault().isEmpty() ? "Tick what is to be renewed first." : quoting.fault();
+            replies.refuse(context, new Answer.Refused(422, "No such paper yet", List.of(why)));
+            return;
+        }
+        context.contentType("application/pdf");
+        context.header("Content-Disposition", "inline; filename=\"" + file.job().number() + "-" + paper + ".pdf\"");
+        context.result(bytes(paper, file, quoting, plan, settings));
+    }
+
+    private byte[] bytes(String paper, JobFile file, Quoting quoting, Plan plan, Map<String, String> settings) {
+        HouseStyle style = style(settings);
+        JobHead head = head(file, settings);
+        return switch (paper) {
+            case "estimate" ->
+                Papers.estimate(
+                        new Quote(
+                                plan,
+                                java.util.Objects.requireNonNull(quoting.estimate()),
+                                null,
+                                java.util.Objects.requireNonNull(quoting.terms()),
+                                grade(file)),
+                        law(file, settings),
+                        head,
+                        style);
+            case "job-card" -> Papers.jobCard(plan, garage.tray(plan), head, style);
+            case "labels" -> Papers.labels(plan, head, style.paper());
+            case "fill-in" -> Papers.fillInCard(plan, head, style);
+            case "tightening-record" -> Papers.tighteningRecord(plan, ledgers.readings(file), head, style);
+            default -> Papers.handover(handover(file, quoting, plan, settings), head, style);
+        };
+    }
+
+    private static int grade(JobFile file) {
+        String rust = file.job().scope().rust();
+        return rust.matches("[0-4](,.*)?") ? rust.charAt(0) - '0' : 0;
+    }
+
+    private Handover handover(JobFile file, Quoting quoting, Plan plan, Map<String, String> settings) {
+        List<String> done = new ArrayList<>();
+        done.add(Headline.renewed(plan));
+        file.roadTests().forEach(drive -> done.add("Road test " + drive.moment() + ": " + drive.found()));
+        List<Finding> findings = new ArrayList<>();
+        for (putback.store.books.Finding found : file.findings()) {
+            boolean declined = found.answer().equals("declined");
+            boolean unsafe = found.urgency().equals("stop driving");
+            findings.add(new Finding(
+                    declined ? unsafe ? Finding.Kind.DECLINED_SAFETY : Finding.Kind.DECLINED : Finding.Kind.FOUND,
+                    (found.place().isEmpty() ? "" : found.place() + ": ") + found.words(),
+                    found.urgency(),
+                    declined ? "declined by " + found.answeredBy() : ""));
+        }
+        boolean wheel = Ledgers.wheelComesOff(plan);
+        Recheck recheck =
+                wheel ? new Recheck(RECHECK_KM, LocalDate.now(books.clock()).plusDays(7), null, "") : null;
+        return new Handover(
+                file.car().called(),
+                done,
+                quoting.estimate() == null ? null : quoting.estimate().invoice(),
+                findings,
+                ledgers.carried(file, plan),
+                List.of(),
+                law(file, settings),
+                recheck);
+    }
+
+    private static GarageTerms law(JobFile file, Map<String, String> settings) {
+        return new GarageTerms(
+                file.job().arrival().complaint(),
+                "",
+                "",
+                text(settings, "teardown"),
+                text(settings, "reassembly"),
+                "",
+                text(settings, "old-parts"),
+                text(settings, "warranty"),
+                "",
+                text(settings, "storage"),
+                "",
+                text(settings, "complaints-to"));
+    }
+
+    private JobHead head(JobFile file, Map<String, String> settings) {
+        Car car = file.car();
+        Customer owner = file.customer();
+        String unit = " " + car.distanceUnit();
+        String in = file.job().arrival().distanceIn();
+        String out = file.job().arrival().distanceOut();
+        return new JobHead(
+                file.job().number(),
+                LocalDate.now(books.clock()),
+                letterhead(settings),
+                new CarLine(
+                        (car.make() + " " + car.model() + " " + car.built()).strip(),
+                        car.plate(),
+                        car.vin(),
+                        in.isEmpty() ? "" : in + unit,
+                        out.isEmpty() ? "" : out + unit),
+                owner == null
+                        ? CustomerLine.NONE
+                        : new CustomerLine(owner.name(), lines(owner.address()), owner.phone(), owner.email()),
+                "");
+    }
+
+    /** Whose papers they are. */
+    public static Letterhead letterhead(Map<String, String> settings) {
+        return new Letterhead(
+                text(settings, "garage"),
+                lines(text(settings, "address")),
+                text(settings, "phone"),
+                text(settings, "email"),
+                text(settings, "tax-number"),
+                text(settings, "registration"));
+    }
+
+    private static List<String> lines(String text) {
+        return text.isEmpty() ? List.of() : List.of(text.split("\n", -1));
+    }
+
+    /** A setting, or what it is until somebody sets it. */
+    public static String text(Map<String, String> settings, String name) {
+        @Nullable String value = settings.get(name);
+        return value == null ? "" : value;
+    }
+
+    /** How this garage writes figures. */
+    public static HouseStyle style(Map<String, String> settings) {
+        DateOrder dates =
+                switch (text(settings, "dates")) {
+                    case "day first" -> DateOrder.DAY_MONTH_YEAR;
+                    case "month first" -> DateOrder.MONTH_DAY_YEAR;
+                    default -> DateOrder.YEAR_MONTH_DAY;
+                };
+        return new HouseStyle(
+                text(settings, "paper").equals("letter") ? PaperSize.LETTER : PaperSize.A4,
+                text(settings, "decimal").equals("comma"),
+                dates,
+                text(settings, "torque").equals("lbf·ft"),
+                text(settings, "distance").equals("mi"),
+                text(settings, "currency"),
+                text(settings, "currency-place").equals("before"));
+    }
+}
