@@ -29,6 +29,7 @@ import putback.app.web.frame.Assets;
 import putback.app.web.frame.Garage;
 import putback.app.web.frame.PageGroup;
 import putback.app.web.frame.Pages;
+import putback.app.web.frame.Received;
 import putback.app.web.frame.Replies;
 import putback.app.web.frame.Shelf;
 import putback.app.web.frame.Visitor;
@@ -58,6 +59,7 @@ public final class Server implements AutoCloseable {
     private final Javalin javalin;
     private final List<PageGroup> groups = new ArrayList<>();
     private final @Nullable Network network;
+    private final Received received = new Received();
     private final Guard guard;
     private final @Nullable Books books;
 
@@ -174,9 +176,11 @@ public final class Server implements AutoCloseable {
         } else if (books != null) {
             routes.before(context -> Visitor.said(context).arrives(context));
         }
+        routes.before(received::look);
         for (PageGroup group : groups) {
             group.add(routes);
         }
+        routes.after(received::remember);
         routes.exception(
                 HttpResponseException.class, (fault, context) -> replies.refuse(context, said(fault.getStatus())));
         routes.exception(Exception.class, (fault, context) -> {

@@ -7,7 +7,9 @@ import com.microsoft.playwright.APIResponse;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.FormData;
 import com.microsoft.playwright.options.RequestOptions;
+import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
@@ -169,6 +171,74 @@ abstract class JobCourse {
             assertThat(other.textContent("main")).contains("nothing was overwritten", "squeaks");
             other.click("text=See it as it is now");
             assertThat(other.inputValue("#arrival textarea[name=complaint]")).isEqualTo("bangs, and pulls left");
+        }
+    }
+
+    @Test
+    void whatIsTyped_isThereAgain_afterTheConnectionWasLost_andIsWrittenDownOnce() {
+        try (Cable cable = Cable.to(URI.create(screens().address()).getPort());
+                BrowserContext context = screens().context(390, ColorScheme.LIGHT)) {
+            Page page = context.newPage();
+            takeIn(page, "WH 77");
+            String path = page.url().substring(screens().address().length());
+            page.navigate(cable.address() + "/" + path);
+            page.click("#findings summary");
+            page.fill("#findings input[name=words]", "spring broken");
+            page.selectOption("#findings select", "stop driving");
+            cable.cut();
+            page.click("#findings button:has-text('Write it down')");
+            page.waitForURL("chrome-error://**");
+            cable.mend();
+            page.navigate(cable.address() + "/" + path);
+            assertThat(page.textContent("#findings .kept")).contains("in its place again");
+            assertThat(page.inputValue("#findings input[name=words]")).isEqualTo("spring broken");
+            picture(page, "typed-again");
+            page.click("#findings button:has-text('Write it down')");
+            assertThat(page.textContent("#findings .joblines")).contains("stop driving", "spring broken");
+            assertThat(page.locator("#findings .kept").count()).isZero();
+            assertThat(page.inputValue("#findings input[name=words]")).isEmpty();
+            APIResponse again = context.request()
+                    .post(
+                            cable.address() + "/" + path + "/finding",
+                            RequestOptions.create()
+                                    .setForm(FormData.create()
+                                            .set("words", "spring broken")
+                                            .set("urgency", "soon")
+                                            .set("typed-id", cookie(context, "putback-has"))));
+            assertThat(again.text()).containsOnlyOnce("spring broken");
+        }
+    }
+
+    private static String cookie(BrowserContext context, String name) {
+        return context.cookies().stream()
+                .filter(cookie -> cookie.name.equals(name))
+                .findFirst()
+                .orElseThrow()
+                .value;
+    }
+
+    @Test
+    void whatAnotherHandChangedMeanwhile_isNotTypedOver() {
+        try (BrowserContext context = screens().context(1280, ColorScheme.LIGHT)) {
+            Page one = context.newPage();
+            takeIn(one, "WH 78");
+            one.fill("#arrival textarea[name=complaint]", "bangs, and pulls left");
+            String job = one.url();
+            one.navigate(screens().address());
+            try (BrowserContext elsewhere = screens().context(1280, ColorScheme.LIGHT)) {
+                Page other = elsewhere.newPage();
+                other.navigate(job);
+                other.fill("#arrival textarea[name=complaint]", "squeaks");
+                other.click("#arrival button:has-text('Keep')");
+                assertThat(other.inputValue("#arrival textarea[name=complaint]"))
+                        .isEqualTo("squeaks");
+            }
+            one.navigate(job);
+            assertThat(one.inputValue("#arrival textarea[name=complaint]")).isEqualTo("squeaks");
+            assertThat(one.textContent("#arrival .kept")).contains("by somebody meanwhile", "bangs, and pulls left");
+            one.click("text=Throw it away");
+            one.reload();
+            assertThat(one.locator("#arrival .kept").count()).isZero();
         }
     }
 

@@ -71,6 +71,7 @@ class SignInTest {
                         "GET /authority.crt",
                         "GET /page.css",
                         "GET /page.js",
+                        "GET /typed.js",
                         "GET /mark.svg");
     }
 

@@ -23,7 +23,7 @@ public final class Gate {
     public static final String SESSION = "__Host-putback";
 
     private static final Set<String> FOR_ALL =
-            Set.of("/sign-in", "/trust", "/authority.crt", "/page.css", "/page.js", "/mark.svg");
+            Set.of("/sign-in", "/trust", "/authority.crt", "/page.css", "/page.js", "/typed.js", "/mark.svg");
     private static final Set<String> WITHOUT_HTTPS = Set.of("/trust", "/authority.crt", "/page.css", "/mark.svg");
     private static final List<String> BY_TOKEN = List.of("/said/", "/pair/");
     private static final List<String> FOR_OWNERS = List.of("/settings", "/people", "/devices", "/audit");

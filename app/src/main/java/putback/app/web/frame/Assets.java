@@ -11,6 +11,7 @@ public final class Assets implements PageGroup {
     public void add(RoutesConfig routes) {
         routes.get("/page.css", context -> send(context, "page.css", "text/css"));
         routes.get("/page.js", context -> send(context, "page.js", "text/javascript"));
+        routes.get("/typed.js", context -> send(context, "typed.js", "text/javascript"));
         routes.get("/card.js", context -> send(context, "card.js", "text/javascript"));
         routes.get("/mark.svg", context -> send(context, "mark.svg", "image/svg+xml"));
     }
