@@ -51,7 +51,14 @@ record Forms(String action, Map<String, String> fields) {
         if (type.equals("date")) {
             return "2026-12-01";
         }
-        return has.containsKey("inputmode") && has.get("inputmode").equals("decimal") ? "1" : text;
+        if (type.equals("datetime-local")) {
+            return "2026-12-01T10:00";
+        }
+        if (has.getOrDefault("name", "").equals("built")) {
+            return "2014";
+        }
+        String keys = has.getOrDefault("inputmode", "");
+        return keys.equals("decimal") || keys.equals("numeric") ? "100" : text;
     }
 
     private static Map<String, String> attributes(String written) {

@@ -1,5 +1,6 @@
 package putback.store.books;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
@@ -12,6 +13,7 @@ import putback.store.database.Change;
 public final class Cars {
     private static final String COLUMNS =
             "id, customer, plate, vin, make, model, built, distance_unit, locking_key, note, version";
+    private static final int MOST_ALIKE = 50;
     private static final RowMapper<Car> ROW = (row, context) -> {
         String customer = row.getString("customer");
         return new Car(
@@ -55,6 +57,20 @@ public final class Cars {
                 .bind("customer", customer)
                 .map(ROW)
                 .list());
+    }
+
+    /** Those whose plate has the same letters and digits, whatever stands between them; none for an empty plate. */
+    public List<Car> withPlate(String plate) {
+        String run = Searched.run(plate);
+        List<Car> same = new ArrayList<>();
+        if (!run.isEmpty()) {
+            for (Car car : search(run, MOST_ALIKE)) {
+                if (Searched.run(car.plate()).equals(run)) {
+                    same.add(car);
+                }
+            }
+        }
+        return same;
     }
 
     /** Those that have all the words in plate, VIN, make, model or their owner's name, by plate. */

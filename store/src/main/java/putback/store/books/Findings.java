@@ -63,6 +63,7 @@ public final class Findings {
                 .bind("at", kept.at())
                 .bind("by", kept.by())
                 .execute();
+        new Jobs(books).alsoFoundBy(change, kept.job(), kept.words());
         change.tell("job:" + kept.job());
         return kept;
     }

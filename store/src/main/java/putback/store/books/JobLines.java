@@ -42,7 +42,7 @@ public final class JobLines {
                 .list());
     }
 
-    /** Those that have all the words in number, complaint, car or owner, the newest first. */
+    /** Those that have all the words in number, complaint, scope, findings, car or owner, the newest first. */
     public List<JobLine> search(String typed, int most) {
         return books.read(handle -> Matching.all(
                         handle, SELECT, "job.search", Searched.words(typed), "job.opened_at desc, job.id desc", most)

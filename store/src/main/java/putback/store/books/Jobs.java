@@ -39,6 +39,15 @@ public final class Jobs {
                 .list());
     }
 
+    /** Those that are about the work of another, the oldest first. */
+    public List<Job> comebacksOf(String job) {
+        return books.read(handle -> handle.createQuery(SELECT + " and comeback_of = :job order by opened_at, id")
+                .bind("garage", books.garage())
+                .bind("job", job)
+                .map(JobRow::read)
+                .list());
+    }
+
     /** Those at a stage, the oldest first. */
     public List<Job> at(Stage stage, int most) {
         return books.read(
@@ -50,7 +59,7 @@ public final class Jobs {
                         .list());
     }
 
-    /** Those that have all the words in number, complaint, car or owner, the newest first. */
+    /** Those that have all the words in number, complaint, scope, findings, car or owner, the newest first. */
     public List<Job> search(String typed, int most) {
         List<String> words = Searched.words(typed);
         return books.read(handle -> Matching.all(handle, SELECT, words, "opened_at desc, id desc", most)
@@ -131,6 +140,16 @@ public final class Jobs {
         return Outcome.of(rows, find(change.handle(), job.id()));
     }
 
+    /** Adds words by which a job is found, until it is kept again. */
+    void alsoFoundBy(Change change, String job, String words) {
+        change.handle()
+                .createUpdate("update job set search = search || :words where garage = :garage and id = :id")
+                .bind("words", " " + Searched.text(words))
+                .bind("garage", books.garage())
+                .bind("id", job)
+                .execute();
+    }
+
     private String search(Handle handle, Job job) {
         String car = handle.createQuery("select search from car where garage = :garage and id = :car")
                 .bind("garage", books.garage())
@@ -138,6 +157,13 @@ public final class Jobs {
                 .mapTo(String.class)
                 .findFirst()
                 .orElse("");
-        return Searched.text(job.number(), job.arrival().complaint()) + " " + car;
+        String found = String.join(
+                " ",
+                handle.createQuery("select words from finding where job = :job order by at, id")
+                        .bind("job", job.id())
+                        .mapTo(String.class)
+                        .list());
+        return Searched.text(
+                        job.number(), job.arrival().complaint(), job.scope().renew(), found) + " " + car;
     }
 }

@@ -42,6 +42,9 @@ public record CardCheck(boolean doubtful, String said) {
             return new CardCheck(true, StatedTorque.parse(first).refusal() + ".");
         }
         StatedTorque stated = read.value();
+        if (stated.torque().newtonMetres() <= 0) {
+            return new CardCheck(true, "A torque is more than 0; write ? where it is not known.");
+        }
         List<String> lines = new ArrayList<>();
         lines.add(stated.torque().text() + (staged ? ", then an angle" : ""));
         Plausibility judged = judged(typed, stated, staged);
@@ -59,8 +62,7 @@ public record CardCheck(boolean doubtful, String said) {
 
     private static @Nullable Plausibility judged(Map<String, String> typed, StatedTorque stated, boolean staged) {
         if (ScrewThread.parse(value(typed, "thread")) instanceof Parsed.Value<ScrewThread> thread
-                && PropertyClass.parse(value(typed, "class")) instanceof Parsed.Value<PropertyClass> grade
-                && stated.torque().newtonMetres() > 0) {
+                && PropertyClass.parse(value(typed, "class")) instanceof Parsed.Value<PropertyClass> grade) {
             FrictionSpan span =
                     switch (value(typed, "condition")) {
                         case "oiled" -> FrictionSpan.OILED;

@@ -71,7 +71,7 @@ record CardEdit(Overlay overlay, Map<String, String> touched) {
             String typed = form.text(name);
             CardRow.Field field = row.field(key);
             boolean newTorque = touched.containsKey("torque." + row.id())
-                    && !form.text("torque." + row.id()).isEmpty();
+                    && !Piece.isNothing(words.said("torque", form.text("torque." + row.id())));
             if (key.equals("source") && typed.isEmpty() && field.value().isEmpty() && newTorque) {
                 typed = sourceAbove;
             }

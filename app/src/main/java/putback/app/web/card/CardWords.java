@@ -39,11 +39,16 @@ public record CardWords(String torqueUnit) {
     private Piece torque(String typed) {
         Matcher staged = STAGED.matcher(typed);
         if (!staged.matches()) {
-            return Text.of(withUnit(typed, torqueUnit));
+            return typed.isEmpty() ? Piece.NOTHING : Text.of(newtonMetres(withUnit(typed, torqueUnit)));
         }
         return Entries.NONE
-                .with("torque", Text.of(withUnit(staged.group(1), torqueUnit)))
+                .with("torque", Text.of(newtonMetres(withUnit(staged.group(1), torqueUnit))))
                 .with("angle", Text.of(withUnit(staged.group(2), "deg")));
+    }
+
+    /** On a card for torques nobody means nanometres. */
+    private static String newtonMetres(String typed) {
+        return typed.replaceFirst("(?i)\\s*nm$", " Nm");
     }
 
     private static Piece held(String typed) {

@@ -2,6 +2,8 @@ package putback.app.web.desk;
 
 import java.util.List;
 import java.util.Map;
+import putback.job.Stage;
+import putback.store.books.Car;
 import putback.store.books.CarSheet;
 import putback.store.books.JobLine;
 
@@ -12,6 +14,7 @@ import putback.store.books.JobLine;
  * @param values of its fields and its owner's, as kept or as typed
  * @param doubt about the VIN; may be empty
  * @param fault what cannot be kept so; may be empty
+ * @param alike cars in the books that have the plate of a new one
  */
 public record CarView(
         String id,
@@ -20,11 +23,20 @@ public record CarView(
         String doubt,
         String fault,
         List<JobLine> jobs,
-        List<CarSheet> sheets) {
+        List<CarSheet> sheets,
+        List<Car> alike) {
     public CarView {
+        alike = List.copyOf(alike);
         values = Map.copyOf(values);
         jobs = List.copyOf(jobs);
         sheets = List.copyOf(sheets);
+    }
+
+    /** Those of its jobs that are still open. */
+    public List<JobLine> open() {
+        return jobs.stream()
+                .filter(job -> job.stage() != Stage.HANDED_OVER && job.stage() != Stage.DECLINED)
+                .toList();
     }
 
     /** The value of a field; empty where there is none. */

@@ -27,12 +27,20 @@ public record DayView(List<Waiting> lists, List<Due> rechecks, boolean blank) {
     /** A recheck that is due. */
     public record Due(Recheck recheck, JobLine job) {}
 
-    static DayView of(List<JobLine> open, List<Due> due) {
+    /**
+     * @param now the garage's time, as 2026-11-03T16:00
+     */
+    static DayView of(List<JobLine> open, List<Due> due, String now) {
+        List<JobLine> late = new ArrayList<>();
         List<JobLine> ramp = new ArrayList<>();
         List<JobLine> owner = new ArrayList<>();
         List<JobLine> parts = new ArrayList<>();
         List<JobLine> us = new ArrayList<>();
         for (JobLine job : open) {
+            if (!job.promisedAt().isEmpty() && job.promisedAt().compareTo(now) < 0) {
+                late.add(job);
+                continue;
+            }
             switch (job.stage()) {
                 case UNDER_WAY, TOGETHER -> ramp.add(job);
                 case PRICED -> owner.add(job);
@@ -41,6 +49,7 @@ public record DayView(List<Waiting> lists, List<Due> rechecks, boolean blank) {
             }
         }
         List<Waiting> lists = new ArrayList<>();
+        add(lists, "Promised for before now", late);
         add(lists, "On the ramp", ramp);
         add(lists, "Waits for the owner’s word", owner);
         add(lists, "Waits for parts", parts);

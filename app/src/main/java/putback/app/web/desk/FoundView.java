@@ -6,15 +6,22 @@ import putback.store.books.Customer;
 import putback.store.books.JobLine;
 
 /** What a search found. */
-public record FoundView(String typed, List<Car> cars, List<JobLine> jobs, List<Customer> customers) {
+public record FoundView(String typed, List<Car> cars, List<JobLine> jobs, List<Person> people) {
     public FoundView {
         cars = List.copyOf(cars);
         jobs = List.copyOf(jobs);
-        customers = List.copyOf(customers);
+        people = List.copyOf(people);
+    }
+
+    /** A customer and the cars. */
+    public record Person(Customer customer, List<Car> cars) {
+        public Person {
+            cars = List.copyOf(cars);
+        }
     }
 
     /** Whether there is nothing. */
     public boolean nothing() {
-        return cars.isEmpty() && jobs.isEmpty() && customers.isEmpty();
+        return cars.isEmpty() && jobs.isEmpty() && people.isEmpty();
     }
 }

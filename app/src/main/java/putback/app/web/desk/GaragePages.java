@@ -2,18 +2,22 @@ package putback.app.web.desk;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import putback.app.web.frame.Answer;
 import putback.app.web.frame.Form;
 import putback.app.web.frame.PageGroup;
 import putback.app.web.frame.Replies;
+import putback.app.web.job.ArrivalForm;
 import putback.app.web.job.JobView;
+import putback.job.Built;
+import putback.quantity.Parsed;
 import putback.quantity.Shown;
 import putback.store.books.Arrival;
 import putback.store.books.Books;
@@ -22,7 +26,6 @@ import putback.store.books.CarSheets;
 import putback.store.books.Cars;
 import putback.store.books.Customer;
 import putback.store.books.Customers;
-import putback.store.books.Heights;
 import putback.store.books.Job;
 import putback.store.books.JobLine;
 import putback.store.books.JobLines;
@@ -30,6 +33,7 @@ import putback.store.books.Jobs;
 import putback.store.books.Recheck;
 import putback.store.books.Rechecks;
 import putback.store.books.Saved;
+import putback.store.books.Scope;
 
 /** The day, the search, customers and cars. */
 public final class GaragePages implements PageGroup {
@@ -61,7 +65,10 @@ public final class GaragePages implements PageGroup {
         for (Recheck recheck : new Rechecks(books).due(today, MOST_FOUND)) {
             new JobLines(books).find(recheck.job()).ifPresent(job -> due.add(new DayView.Due(recheck, job)));
         }
-        replies.show(context, "day.jte", DayView.of(open, due));
+        replies.show(
+                context,
+                "day.jte",
+                DayView.of(open, due, LocalDateTime.now(books.clock()).toString()));
     }
 
     private void search(Context context) {
@@ -71,12 +78,20 @@ public final class GaragePages implements PageGroup {
                 typed,
                 blank ? List.of() : new Cars(books).search(typed, MOST_FOUND),
                 blank ? List.of() : new JobLines(books).search(typed, MOST_FOUND),
-                blank ? List.of() : new Customers(books).search(typed, MOST_FOUND));
+                blank ? List.of() : people(typed));
         replies.show(context, "found.jte", found);
     }
 
+    private List<FoundView.Person> people(String typed) {
+        List<FoundView.Person> people = new ArrayList<>();
+        for (Customer customer : new Customers(books).search(typed, MOST_FOUND)) {
+            people.add(new FoundView.Person(customer, new Cars(books).ofCustomer(customer.id())));
+        }
+        return people;
+    }
+
     private CarView blank(Map<String, String> typed) {
-        return new CarView("", "A car", typed, "", "", List.of(), List.of());
+        return new CarView("", "A car", typed, "", "", List.of(), List.of(), List.of());
     }
 
     private void show(Context context, CarView view) {
@@ -91,18 +106,23 @@ public final class GaragePages implements PageGroup {
             return;
         }
         Customer owner = new Customers(books).find(car.customer()).orElse(null);
-        show(context, view(car, values(car, owner), ""));
+        Map<String, String> values = values(car, owner);
+        for (String name : List.of("renew", "side")) {
+            values.put(name, String.join(",", context.queryParams(name)));
+        }
+        show(context, view(car, values, "", List.of()));
     }
 
-    private CarView view(Car car, Map<String, String> values, String fault) {
+    private CarView view(Car car, Map<String, String> values, String fault, List<Car> alike) {
         return new CarView(
                 car.id(),
                 car.called(),
                 values,
                 JobView.doubt(car.vin()),
                 fault,
-                new JobLines(books).ofCar(car.id()),
-                new CarSheets(books).history(car.id()));
+                car.id().isEmpty() ? List.of() : new JobLines(books).ofCar(car.id()),
+                car.id().isEmpty() ? List.of() : new CarSheets(books).history(car.id()),
+                alike);
     }
 
     private static Map<String, String> values(Car car, @Nullable Customer owner) {
@@ -141,12 +161,13 @@ public final class GaragePages implements PageGroup {
                 form.text("key"),
                 form.text("note"),
                 form.number("version"));
-        if (!form.fault().isEmpty() || car.called().equals("car without a plate")) {
-            String fault = form.fault().isEmpty()
-                    ? "Give a plate, or make and model: it has to be found again."
-                    : form.fault();
+        List<Car> alike = car.id().isEmpty() && form.text("another").isEmpty()
+                ? new Cars(books).withPlate(car.plate())
+                : List.of();
+        String fault = fault(form, car, alike);
+        if (!fault.isEmpty()) {
             context.status(422);
-            show(context, view(car, form.values(), fault));
+            show(context, view(car, form.values(), fault, alike));
             return;
         }
         Customer owner = new Customer(
@@ -171,38 +192,57 @@ public final class GaragePages implements PageGroup {
             return new Cars(books).save(change, car.of(customer));
         });
         if (saved instanceof Saved.Done<Car> done) {
-            context.redirect("/car/" + done.value().id(), io.javalin.http.HttpStatus.SEE_OTHER);
+            context.redirect("/car/" + done.value().id(), HttpStatus.SEE_OTHER);
         } else {
             replies.overtaken(context, "/car/" + car.id(), form);
         }
     }
 
+    private String fault(Form form, Car car, List<Car> alike) {
+        if (!form.fault().isEmpty()) {
+            return form.fault();
+        }
+        if (car.called().equals("car without a plate")) {
+            return "Give a plate, or make and model: it has to be found again.";
+        }
+        Parsed<Built> built = Built.read(car.built(), LocalDate.now(books.clock()));
+        if (!car.built().isEmpty() && built instanceof Parsed.Refused) {
+            return "Not kept yet: " + built.refusal() + ".";
+        }
+        return alike.isEmpty() ? "" : "A car with this plate is in the books already.";
+    }
+
     private void openJob(Context context) {
         String id = context.pathParam("id");
         Form form = Form.of(context);
-        if (new Cars(books).find(id).isEmpty()) {
+        Car car = new Cars(books).find(id).orElse(null);
+        if (car == null) {
             replies.missing(context, "car", id);
             return;
         }
-        if (form.text("complaint").isEmpty() || !form.fault().isEmpty()) {
-            String said = form.fault().isEmpty() ? "Write down what is wrong, in the owner’s words." : form.fault();
-            replies.refuse(context, new Answer.Refused(422, "Not kept yet", List.of(said)));
-            return;
-        }
-        Heights heights = new Heights(form.text("fl"), form.text("fr"), form.text("rl"), form.text("rr"));
-        Arrival arrival = new Arrival(
-                form.text("complaint"),
-                form.text("conditions"),
-                form.text("distance"),
-                "",
-                heights,
-                form.text("promised"));
         String comeback = form.text("comeback");
         if (!comeback.isEmpty() && new Jobs(books).find(comeback).isEmpty()) {
             replies.missing(context, "job", Shown.text(comeback));
             return;
         }
-        Job job = books.write(change -> new Jobs(books).open(change, id, arrival, comeback, form.who()));
-        context.redirect("/job/" + job.id(), io.javalin.http.HttpStatus.SEE_OTHER);
+        if (!(ArrivalForm.read(form) instanceof Parsed.Value<Arrival> arrival)) {
+            Map<String, String> values = new HashMap<>(form.values());
+            Customer owner = new Customers(books).find(car.customer()).orElse(null);
+            values.putAll(values(car, owner));
+            context.status(422);
+            String why = ArrivalForm.read(form).refusal();
+            show(context, view(car, values, "Not kept yet: " + why + ".", List.of()));
+            return;
+        }
+        Scope scope = new Scope(
+                "car", form.text("renew"), form.oneOf("side", Set.of("left", "right", "both"), "both"), "", "");
+        Job job = books.write(change -> {
+            Job opened = new Jobs(books).open(change, id, arrival.value(), comeback, form.who());
+            if (!form.text("renew").isEmpty()) {
+                new Jobs(books).save(change, opened.with(scope));
+            }
+            return opened;
+        });
+        context.redirect("/job/" + job.id(), HttpStatus.SEE_OTHER);
     }
 }

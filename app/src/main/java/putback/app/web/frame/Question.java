@@ -54,6 +54,11 @@ public record Question(String sheet, List<String> renew, String side) {
         return address.append("&side=").append(coded(side)).toString();
     }
 
+    /** Where a job is opened for the car whose own sheet is meant; empty when a stock sheet is. */
+    public String jobAddress() {
+        return sheet.startsWith(Shelf.OF_CAR) ? address("/car/" + sheet.substring(Shelf.OF_CAR.length())) : "";
+    }
+
     private static String coded(String text) {
         return URLEncoder.encode(text, StandardCharsets.UTF_8);
     }

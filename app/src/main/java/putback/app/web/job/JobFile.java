@@ -31,6 +31,8 @@ import putback.store.books.RoadTests;
  * A job with all that the books have of it.
  *
  * @param customer null when not known
+ * @param cause the job whose work this one is about; null for none
+ * @param comebacks jobs about the work of this one
  */
 public record JobFile(
         Job job,
@@ -43,7 +45,9 @@ public record JobFile(
         List<Recheck> rechecks,
         List<RoadTest> roadTests,
         List<Audit.Entry> audit,
-        List<Heard> devices) {
+        List<Heard> devices,
+        @Nullable Job cause,
+        List<Job> comebacks) {
 
     /** Null when there is no such job. */
     static @Nullable JobFile open(Books books, String id) {
@@ -63,7 +67,9 @@ public record JobFile(
                 new Rechecks(books).of(id),
                 new RoadTests(books).of(id),
                 new Audit(books).of(id),
-                new HeardDevices(books).of(id));
+                new HeardDevices(books).of(id),
+                new Jobs(books).find(job.comebackOf()).orElse(null),
+                new Jobs(books).comebacksOf(id));
     }
 
     /** What holds: the last thing somebody said to a price; null as long as nobody has. */

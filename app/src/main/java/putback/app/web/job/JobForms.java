@@ -6,9 +6,8 @@ import java.util.List;
 import java.util.Set;
 import putback.app.web.frame.Form;
 import putback.app.web.frame.Shelf;
-import putback.store.books.Arrival;
+import putback.quantity.Parsed;
 import putback.store.books.Books;
-import putback.store.books.Heights;
 import putback.store.books.Job;
 import putback.store.books.Rechecks;
 import putback.store.books.Scope;
@@ -24,17 +23,11 @@ final class JobForms {
 
     private JobForms() {}
 
-    static Arrival arrival(Form form) {
-        return new Arrival(
-                form.text("complaint"),
-                form.text("conditions"),
-                form.text("distance"),
-                form.text("distance-out"),
-                new Heights(form.text("fl"), form.text("fr"), form.text("rl"), form.text("rr")),
-                form.text("promised"));
+    static Parsed<Job> arrival(JobFile file, Form form) {
+        return ArrivalForm.read(form).map(file.job()::with);
     }
 
-    static Job terms(JobFile file, Form form) {
+    static Parsed<Job> terms(JobFile file, Form form) {
         Scope scope = file.job().scope();
         List<String> terms = new ArrayList<>();
         for (String name : TERMS) {
@@ -43,16 +36,20 @@ final class JobForms {
                 terms.add(name + "=" + value);
             }
         }
-        return file.job()
+        return new Parsed.Value<>(file.job()
                 .with(new Scope(
-                        scope.sheet(), scope.renew(), scope.side(), String.join("&", terms), form.text("rust")));
+                        scope.sheet(), scope.renew(), scope.side(), String.join("&", terms), form.text("rust"))));
     }
 
-    static Job scope(JobFile file, Form form) {
+    static Parsed<Job> scope(JobFile file, Form form) {
+        if (form.all("renew").isEmpty()) {
+            return new Parsed.Refused<>("tick at least one thing that is to be renewed");
+        }
         Scope scope = file.job().scope();
         String side = form.oneOf("side", Set.of("left", "right", "both"), "both");
         String sheet = form.text("sheet").startsWith(Shelf.OF_CAR) ? "car" : form.text("sheet");
-        return file.job().with(new Scope(sheet, form.all("renew"), side, scope.terms(), scope.rust()));
+        return new Parsed.Value<>(
+                file.job().with(new Scope(sheet, form.all("renew"), side, scope.terms(), scope.rust())));
     }
 
     static void bookRecheck(Books books, Change change, JobFile file) {

@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiFunction;
 import org.jspecify.annotations.Nullable;
-import putback.app.web.frame.Answer;
 import putback.app.web.frame.Form;
 import putback.app.web.frame.PageGroup;
 import putback.app.web.frame.Replies;
@@ -45,9 +44,7 @@ public final class JobPages implements PageGroup {
     @Override
     public void add(RoutesConfig routes) {
         routes.get("/job/{id}", context -> with(context, file -> show(context, file, "")));
-        routes.post(
-                "/job/{id}/arrival",
-                context -> keep(context, (file, form) -> file.job().with(JobForms.arrival(form))));
+        routes.post("/job/{id}/arrival", context -> keep(context, JobForms::arrival));
         routes.post("/job/{id}/terms", context -> keep(context, JobForms::terms));
         routes.get("/job/{id}/scope", context -> with(context, file -> scope(context, file)));
         routes.post("/job/{id}/scope", context -> keep(context, JobForms::scope));
@@ -79,14 +76,16 @@ public final class JobPages implements PageGroup {
     }
 
     /** Keeps what a form says of the job, over the version that the form was made from. */
-    private void keep(Context context, BiFunction<JobFile, Form, Job> change) {
+    private void keep(Context context, BiFunction<JobFile, Form, Parsed<Job>> change) {
         with(context, file -> {
             Form form = Form.of(context);
-            if (!form.fault().isEmpty()) {
-                replies.refuse(context, new Answer.Refused(422, "Not kept yet", List.of(form.fault())));
+            Parsed<Job> read = form.fault().isEmpty() ? change.apply(file, form) : new Parsed.Refused<>(form.fault());
+            if (!(read instanceof Parsed.Value<Job> value)) {
+                context.status(422);
+                show(context, file, "Not kept yet: " + read.refusal() + ".");
                 return;
             }
-            Job wanted = change.apply(file, form).at(form.number("version"));
+            Job wanted = value.value().at(form.number("version"));
             Saved<Job> saved = books.write(writing -> {
                 Saved<Job> kept = new Jobs(books).save(writing, wanted);
                 if (kept instanceof Saved.Done<Job> done

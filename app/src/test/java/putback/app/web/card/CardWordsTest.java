@@ -17,6 +17,7 @@ class CardWordsTest {
         "torque, 72 lbf·ft, 72 lbf·ft",
         "torque, 90+60, 90 N·m + 60 deg",
         "torque, 90 Nm then 60°, 90 Nm + 60°",
+        "torque, 98nm, 98 Nm",
         "torque, snug, snug",
         "hex, 18, 18 mm",
         "hex, 11/16 in, 11/16 in",
@@ -61,5 +62,7 @@ class CardWordsTest {
         assertThat(check("98", "", "").said()).contains("98 N·m (72 lbf·ft)", "Give thread and class");
         assertThat(check("", "M12", "8.8")).isEqualTo(CardCheck.NOTHING);
         assertThat(check("twelve", "M12", "8.8").doubtful()).isTrue();
+        assertThat(check("0", "", "").said()).contains("more than 0");
+        assertThat(check("-5", "M12", "8.8").doubtful()).isTrue();
     }
 }
