@@ -6,6 +6,7 @@ import java.util.Set;
 import putback.sheet.Assembly;
 import putback.sheet.Doubts;
 import putback.sheet.Joint;
+import putback.sheet.SpringDoubts;
 import putback.store.sheets.Read;
 
 /** Says whether a sheet is sound. */
@@ -23,7 +24,8 @@ final class CheckCommand implements Command {
     public String more() {
         return """
                 SHEET is a file or the id of a stock sheet. Each fault has its line: FILE:LINE:COLUMN: what is wrong.
-                A torque, thread or hexagon that can hardly be right is told as doubtful; that is no fault.
+                A torque, thread or hexagon that can hardly be right is told as doubtful, and so is a spring that the sheet
+                does not take out, or let go slack, before what holds it is opened; that is no fault.
                 Exit code 0 when there is no fault, 2 when there are some.
                 """;
     }
@@ -52,6 +54,9 @@ final class CheckCommand implements Command {
             for (String doubt : Doubts.of(joint.fastener())) {
                 said.add("doubtful: joint " + joint.entry().id() + ": " + doubt);
             }
+        }
+        for (String doubt : SpringDoubts.of(assembly)) {
+            said.add("doubtful: " + doubt);
         }
         said.forEach(terminal::say);
     }

@@ -9,8 +9,7 @@ final class ApartScene {
     final BitSet open = new BitSet();
     final BitSet loosened = new BitSet();
     final BitSet movedAside = new BitSet();
-    /** Let down on a jack. */
-    final BitSet letDown = new BitSet();
+    final Lowerings lowerings = new Lowerings();
 
     /** Hanging parts of which a step has said what carries them. */
     final BitSet carried = new BitSet();

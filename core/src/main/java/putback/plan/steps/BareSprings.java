@@ -1,14 +1,24 @@
 package putback.plan.steps;
 
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
 import putback.plan.access.Numbers;
+import putback.plan.access.Ties;
 import putback.sheet.Joint;
 import putback.sheet.JointKind;
+import putback.sheet.Letting;
 import putback.sheet.Part;
+import putback.sheet.SeatedSpring;
 import putback.sheet.Side;
 import putback.sheet.StoredEnergy;
 
-/** Warns of a spring that comes out of its seat with nothing to take its load. */
+/** What is said where a spring's seats, or what keeps it between them, are opened; warns where nothing takes its load. */
 final class BareSprings {
+    private static final String FREED =
+            "Spring under load: nothing else keeps it in once this is open, and the sheet names nothing that takes its load."
+                    + " Do not undo this before the spring is slack or in a compressor.";
+
     private final Job job;
     private final StepLog log;
     private final AidsOn aids;
@@ -21,17 +31,139 @@ final class BareSprings {
         this.scene = scene;
     }
 
+    /** What is said before a joint is undone. */
+    List<String> before(Joint joint) {
+        List<String> lines = new ArrayList<>();
+        for (SeatedSpring spring : job.springs) {
+            if (spring.seats().contains(joint.index())) {
+                lines.add(Cautions.SPRING);
+                if (isLeftStanding(spring)) {
+                    lines.add(leftStanding(job.part(spring.spring())));
+                }
+            } else if (isLoaded(spring)) {
+                lines.addAll(letGoBy(joint, spring));
+            }
+        }
+        return lines;
+    }
+
+    private List<String> letGoBy(Joint joint, SeatedSpring spring) {
+        if (letsDown(joint, spring)) {
+            return List.of(Cautions.SPRING_ON_JACK);
+        }
+        if (!Cautions.letsGo(joint, spring.spring()) && frees(joint, spring)) {
+            log.warn("With " + Words.of(joint) + " open nothing keeps " + Words.the(job.part(spring.spring()))
+                    + " in, and the sheet names neither a compressor nor a jack for it.");
+            return List.of(FREED);
+        }
+        return List.of();
+    }
+
+    /** Still in all its seats, not slack, and no compressor on it. */
+    private boolean isLoaded(SeatedSpring spring) {
+        for (int seat : spring.seats()) {
+            if (scene.open.get(seat)) {
+                return false;
+            }
+        }
+        return !isSlack(job.part(spring.spring())) && !isHeld(spring.spring());
+    }
+
+    private boolean letsDown(Joint joint, SeatedSpring spring) {
+        for (Letting letting : joint.letsGo()) {
+            if (letting.letDown() && standsOn(spring, letting.part())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether the part, or what is in one piece with it, is an end of the spring. */
+    boolean standsOn(SeatedSpring spring, int part) {
+        for (int end : spring.ends()) {
+            if (end == part || end != 0 && scene.ties().heldTogether(end, part)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether its ends hang together by more than the spring now, and no longer with the joint open. */
+    private boolean frees(Joint joint, SeatedSpring spring) {
+        JointKind kind = joint.entry().kind();
+        if (kind == JointKind.CLIP
+                || kind == JointKind.PLUG
+                || kind == JointKind.HOOK
+                || spring.ends().size() < 2) {
+            return false;
+        }
+        BitSet open = (BitSet) scene.open.clone();
+        for (int seat : spring.seats()) {
+            open.set(seat);
+        }
+        Ties now = job.ties(open);
+        open.set(joint.index());
+        return holds(now, spring.ends()) && !holds(job.ties(open), spring.ends());
+    }
+
+    private static boolean holds(Ties ties, List<Integer> ends) {
+        boolean all = true;
+        for (int end : ends) {
+            all &= ties.heldTogether(ends.get(0), end);
+        }
+        return all;
+    }
+
+    /** Whether the plan opens a seat of it and leaves the spring in another one. */
+    private boolean isLeftStanding(SeatedSpring spring) {
+        return !job.off.get(spring.spring()) && !isHeld(spring.spring());
+    }
+
+    private static String leftStanding(Part spring) {
+        return "Once slack, " + Words.the(spring)
+                + " stands or hangs by nothing: lift it out and lay it by, even where this plan leaves it in its other seat.";
+    }
+
+    /** What is said as a part goes down on its jack. */
+    List<String> goingDown(int part) {
+        List<String> lines = new ArrayList<>();
+        for (SeatedSpring spring : job.springs) {
+            if (isLoaded(spring) && standsOn(spring, part)) {
+                lines.add(
+                        Numbers.anyIn(spring.seats(), job.opened)
+                                ? "Spring under load: down only until the spring is loose in its seats, and no further."
+                                : Cautions.SPRING_ON_JACK);
+            }
+        }
+        return lines;
+    }
+
     void after(Joint joint) {
         if (joint.entry().kind() != JointKind.SEAT) {
             return;
         }
-        for (int index : joint.joins()) {
-            Part part = job.part(index);
-            if (part.entry().storedEnergy() == StoredEnergy.SPRING && !isHeld(index) && !isSlack(part)) {
+        for (Part part : springsIn(joint)) {
+            if (!isHeld(part.index()) && !isSlack(part)) {
                 log.warn("The sheet names neither a compressor nor a jack that lets " + Words.the(part)
                         + " go slack before opening " + Words.of(joint) + ".");
             }
         }
+    }
+
+    private List<Part> springsIn(Joint joint) {
+        List<Part> parts = new ArrayList<>();
+        for (int index : joint.joins()) {
+            if (job.part(index).entry().storedEnergy() == StoredEnergy.SPRING) {
+                parts.add(job.part(index));
+            }
+        }
+        for (SeatedSpring spring : job.springs) {
+            Part part = job.part(spring.spring());
+            if (spring.seats().contains(joint.index()) && !parts.contains(part)) {
+                parts.add(part);
+            }
+        }
+        return parts;
     }
 
     private boolean isHeld(int spring) {
@@ -44,7 +176,7 @@ final class BareSprings {
     }
 
     private boolean isSlack(Part spring) {
-        for (int index : Numbers.in(scene.letDown)) {
+        for (int index : Numbers.in(scene.lowerings.parts())) {
             Side side = job.part(index).side();
             if (side == spring.side() || side == Side.NONE) {
                 return true;

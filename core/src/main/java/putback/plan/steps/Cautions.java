@@ -21,9 +21,9 @@ import putback.sheet.Tightening;
 
 /** What is said where the hand is: one line and its reason. */
 final class Cautions {
-    private static final String SPRING =
+    static final String SPRING =
             "Spring under load: face out of its line, and never undo this until the spring is loose in its seats.";
-    private static final String SPRING_ON_JACK =
+    static final String SPRING_ON_JACK =
             "Spring under load: the jack holds it, so stand clear and let it go slack before you reach in.";
     private static final String GAS = "Gas under pressure: never heat, cut or open the damper, it bursts.";
     private static final String BAR = "Bar under twist: undo it with both sides hanging or both loaded, or it whips.";
@@ -85,16 +85,16 @@ final class Cautions {
             lines.add(DUST);
         }
         for (Part heavy : job.heavy()) {
-            if (letsGo(joint, heavy)) {
+            if (letsGo(joint, heavy.index())) {
                 lines.add("Second support in place before " + Words.the(heavy) + " is let go: the weight shifts.");
             }
         }
         return lines;
     }
 
-    private static boolean letsGo(Joint joint, Part part) {
+    static boolean letsGo(Joint joint, int part) {
         for (Letting letting : joint.letsGo()) {
-            if (letting.part() == part.index()) {
+            if (letting.part() == part) {
                 return true;
             }
         }

@@ -95,8 +95,7 @@ final class Closing {
 
     private void prepareAid(Joint joint, Letting letting) {
         Part part = job.part(letting.part());
-        if (scene.letDown.get(part.index()) && letting.letDown()) {
-            scene.letDown.clear(part.index());
+        if (letting.letDown() && scene.lowerings.raise(part.index(), joint.index())) {
             log.add(Draft.with(
                             Act.JACK_UP,
                             part,

@@ -6,13 +6,17 @@ import java.util.List;
 import putback.plan.access.Numbers;
 import putback.sheet.Joint;
 import putback.sheet.Part;
+import putback.sheet.SeatedSpring;
 import putback.sheet.Unit;
 
 /** What a group of parts in one piece is called, and which of them stands for it. */
 final class GroupText {
     private GroupText() {}
 
-    /** A renewed part if there is one, wanted before spoiled; else the first that the joint joins. */
+    /**
+     * A renewed part if there is one, wanted before spoiled; else a spring that leaves with its seats only; else the first
+     * that the joint joins.
+     */
     static Part named(Job job, BitSet group, Joint joint) {
         for (Unit unit : job.renewal.units()) {
             for (int part : unit.parts()) {
@@ -26,6 +30,11 @@ final class GroupText {
                 if (group.get(part.index())) {
                     return part;
                 }
+            }
+        }
+        for (SeatedSpring spring : job.springs) {
+            if (group.get(spring.spring()) && !Numbers.anyIn(spring.ends(), group)) {
+                return job.part(spring.spring());
             }
         }
         BitSet joined = new BitSet();

@@ -17,6 +17,7 @@ import putback.sheet.Height;
 import putback.sheet.Joint;
 import putback.sheet.Letting;
 import putback.sheet.Part;
+import putback.sheet.SeatedSpring;
 import putback.sheet.Side;
 import putback.sheet.Station;
 
@@ -30,6 +31,7 @@ final class Job {
     final Renewal renewal;
     final Reach reach;
     final List<Move> moves;
+    final List<SeatedSpring> springs;
     /** How many of the moves come before the car is raised. */
     final int early;
 
@@ -45,6 +47,7 @@ final class Job {
         this.renewal = Renewal.of(assembly, wanted, selection);
         this.reach = new Reach(network);
         this.moves = order.moves();
+        this.springs = SeatedSpring.of(assembly);
         this.early = order.early();
         for (Move move : moves) {
             if (move instanceof Move.Open open) {

@@ -5,9 +5,11 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import putback.plan.access.Numbers;
 import putback.plan.access.Ties;
+import putback.plan.order.Move;
 import putback.sheet.Joint;
 import putback.sheet.Letting;
 import putback.sheet.Part;
+import putback.sheet.SeatedSpring;
 
 /** Puts aids on what a joint lets go before it is opened, and lets down on its jack what may come down. */
 final class Securing {
@@ -16,14 +18,16 @@ final class Securing {
     private final AidsOn aids;
     private final ApartScene scene;
     private final Cautions cautions;
+    private final BareSprings springs;
     private final Pivots pivots;
 
-    Securing(Job job, StepLog log, AidsOn aids, ApartScene scene, Cautions cautions) {
+    Securing(Job job, StepLog log, AidsOn aids, ApartScene scene, Cautions cautions, BareSprings springs) {
         this.job = job;
         this.log = log;
         this.aids = aids;
         this.scene = scene;
         this.cautions = cautions;
+        this.springs = springs;
         this.pivots = new Pivots(job.network);
     }
 
@@ -104,7 +108,8 @@ final class Securing {
     }
 
     /**
-     * Only once the last joint that holds it up is open: what is still bolted would carry the part and the spring.
+     * Only once the last joint that holds it up is open: what is still bolted would carry the part and the spring. A spring
+     * that comes out before that joint has to be let go first.
      *
      * @param before what hung together before the joint was opened
      */
@@ -117,21 +122,45 @@ final class Securing {
     private void letDown(Letting letting, Ties before) {
         int index = letting.part();
         AidsOn.On jack = aids.find(index, letting.aid());
-        boolean due = letting.letDown() && !isAskedAgain(letting);
-        if (due && jack != null && !scene.letDown.get(index) && !before.off(index)) {
-            scene.letDown.set(index);
+        boolean due = letting.letDown() && scene.lowerings.mayGoFurther(index);
+        if (!due || jack == null || before.off(index)) {
+            return;
+        }
+        Next next = next(letting);
+        if (next != Next.ASKED_AGAIN) {
             Part part = job.part(index);
             log.add(Draft.with(
                             Act.LET_DOWN, part, "Let " + Words.the(part) + " down slowly on its " + letting.aid() + ".")
                     .aid(letting.aid())
+                    .caution(springs.goingDown(index))
                     .caution(cautions.tethers(List.of(part), scene.open)));
+            scene.lowerings.add(index, jack.askers, next == Next.SPRING);
         }
     }
 
-    /** Whether another joint, not open yet, lets the same part down. */
-    private boolean isAskedAgain(Letting letting) {
-        for (int joint : Numbers.in(job.opened)) {
-            if (!scene.open.get(joint) && job.joint(joint).letsGo().contains(letting)) {
+    /** What comes first of the joints that are still to be opened and have to do with the part. */
+    private enum Next {
+        NOTHING,
+        ASKED_AGAIN,
+        SPRING
+    }
+
+    private Next next(Letting letting) {
+        boolean spring = false;
+        for (Move move : job.moves) {
+            if (move instanceof Move.Open one && !scene.open.get(one.joint())) {
+                if (job.joint(one.joint()).letsGo().contains(letting)) {
+                    return spring ? Next.SPRING : Next.ASKED_AGAIN;
+                }
+                spring |= isSeatOfSpringOn(letting.part(), one.joint());
+            }
+        }
+        return Next.NOTHING;
+    }
+
+    private boolean isSeatOfSpringOn(int part, int joint) {
+        for (SeatedSpring spring : job.springs) {
+            if (spring.seats().contains(joint) && springs.standsOn(spring, part)) {
                 return true;
             }
         }

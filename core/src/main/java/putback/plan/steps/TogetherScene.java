@@ -7,7 +7,7 @@ import putback.sheet.Joint;
 /** How far the car is together again. */
 final class TogetherScene {
     private final Job job;
-    final BitSet letDown;
+    final Lowerings lowerings;
     final BitSet movedAside;
     /** Moved aside and not brought back. */
     final BitSet stillAside;
@@ -20,7 +20,7 @@ final class TogetherScene {
 
     TogetherScene(Job job, ApartScene apart) {
         this.job = job;
-        this.letDown = (BitSet) apart.letDown.clone();
+        this.lowerings = apart.lowerings.copy();
         this.movedAside = (BitSet) apart.movedAside.clone();
         this.stillAside = (BitSet) apart.movedAside.clone();
         this.open = (BitSet) job.opened.clone();

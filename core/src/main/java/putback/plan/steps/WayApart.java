@@ -29,10 +29,10 @@ final class WayApart {
         this.footing = new Footing(job, log);
         this.scene = new ApartScene(job);
         this.breakingLoose = new BreakingLoose(job, log, scene, footing, preparing);
-        this.securing = new Securing(job, log, aids, scene, cautions);
+        this.bareSprings = new BareSprings(job, log, aids, scene);
+        this.securing = new Securing(job, log, aids, scene, cautions, bareSprings);
         this.takingOff = new TakingOff(job, log, aids, scene, charges);
         this.tyingUp = new TyingUp(job, log, aids, scene, charges, cautions);
-        this.bareSprings = new BareSprings(job, log, aids, scene);
         this.scrapped = Scrapped.of(job);
     }
 
@@ -75,7 +75,8 @@ final class WayApart {
                 .turning(joint, joint.fastener())
                 .minutes(Charges.undo(joint, scene.loosened.get(joint.index())))
                 .caution(Cautions.leftHand(joint))
-                .caution(cautions.undo(joint, scene.open)));
+                .caution(cautions.undo(joint, scene.open))
+                .caution(bareSprings.before(joint)));
         Ties before = scene.ties();
         scene.open(joint.index());
         look(joint);

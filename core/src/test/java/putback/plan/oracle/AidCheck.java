@@ -1,7 +1,12 @@
 package putback.plan.oracle;
 
+import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
+import putback.plan.order.Move;
+import putback.plan.steps.Act;
 import putback.plan.steps.Phase;
 import putback.plan.steps.Step;
 import putback.sheet.Joint;
@@ -14,8 +19,9 @@ import putback.sheet.Letting;
  * moment or something holds it up already. On the way back the same aid has to be there when the joint is started. It
  * comes off when all opened joints that name it for this part are tight, or run down where they are tightened under
  * weight or after a follow-up, or started where they have no thread. The compressor of a spring that is renewed comes off the old one while
- * that is off the car; other aids may wait where they are. A part is raised again before the joint is closed that let it
- * down, not before others that were opened later.
+ * that is off the car; other aids may wait where they are. A part goes down when the last joint is open that lets it down,
+ * or before a spring that stands on it leaves its seats, and then once more after the last. It is raised again before the
+ * joint is closed that let it down, not before others that were opened later.
  */
 final class AidCheck extends Check {
     private static final String SPRING_COMPRESSOR = "spring compressor";
@@ -26,12 +32,17 @@ final class AidCheck extends Check {
      */
     private record Asked(int joint, Letting letting) {}
 
+    /** One letting down, and the joints that had asked for it. */
+    private record Stage(int part, Set<Asked> askers, boolean forSpring) {}
+
     private final Set<Asked> asked = new HashSet<>();
-    private final Set<Asked> downFor = new HashSet<>();
+    private final List<Stage> stages = new ArrayList<>();
+    private final StandingSprings springs;
     private final Set<Asked> toLetDown = new HashSet<>();
 
     AidCheck(Scene scene) {
         super(scene);
+        springs = new StandingSprings(scene.rules);
     }
 
     @Override
@@ -41,7 +52,7 @@ final class AidCheck extends Check {
             case START -> start(step);
             case SUPPORT -> complain(step.aid() == null || step.part() == null, step, "it names no aid or no part");
             case LET_DOWN -> letDown(step);
-            case JACK_UP -> complain(!scene.letDown.get(Scene.part(step)), step, "it was not let down");
+            case JACK_UP -> jackUp(step);
             case RELEASE -> release(step);
             case RENEW -> renew(step);
             default -> {}
@@ -60,23 +71,76 @@ final class AidCheck extends Check {
             if (there) {
                 asked.add(new Asked(j, letting));
             }
-            if (there && letting.letDown() && !off && !scene.letDown.get(part) && !isHeldUpByAnother(j, letting)) {
+            if (there && letting.letDown() && !off && mayGoDown(part) && !isHeldUpByAnother(j, letting)) {
                 toLetDown.add(new Asked(j, letting));
-                downFor.add(new Asked(j, letting));
             }
         }
     }
 
-    /** Whether a joint that lets the same part down is still to be opened; the part is let down after the last. */
+    private boolean mayGoDown(int part) {
+        return stages.stream().noneMatch(stage -> stage.part() == part && !stage.forSpring());
+    }
+
+    /** Whether a joint that lets the same part down comes next of what lets it down or takes a spring off it. */
     private boolean isHeldUpByAnother(int joint, Letting letting) {
-        return scene.plan.selection().open().stream()
+        BitSet open = (BitSet) scene.open.clone();
+        open.set(joint);
+        Bonds bonds = scene.rules.bonds(open);
+        for (int other : toCome(joint)) {
+            if (springs.leaves(other, letting.part(), bonds)) {
+                return false;
+            }
+            if (scene.rules.joint(other).letsGo().contains(letting)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private List<Integer> toCome(int joint) {
+        return scene.plan.moves().stream()
+                .filter(Move.Open.class::isInstance)
+                .map(move -> ((Move.Open) move).joint())
                 .filter(other -> other != joint && !scene.open.get(other))
+                .toList();
+    }
+
+    private boolean isLetDownByMore(Letting letting) {
+        return toCome(-1).stream()
                 .anyMatch(other -> scene.rules.joint(other).letsGo().contains(letting));
     }
 
     private void letDown(Step step) {
         int part = Scene.part(step);
+        boolean more =
+                toLetDown.stream().anyMatch(due -> due.letting().part() == part && isLetDownByMore(due.letting()));
         complain(!toLetDown.removeIf(due -> due.letting().part() == part), step, "no joint lets it down now");
+        Set<Asked> askers = new HashSet<>(asked);
+        stages.forEach(stage -> askers.removeAll(stage.askers()));
+        askers.removeIf(one -> one.letting().part() != part);
+        stages.add(new Stage(part, askers, more));
+    }
+
+    /** It goes as high as the joint needs that is closed next of those for which it is down. */
+    private void jackUp(Step step) {
+        int part = Scene.part(step);
+        List<Step> steps = scene.plan.steps();
+        int next = steps.stream()
+                .filter(later -> later.number() > step.number() && later.act() == Act.START)
+                .mapToInt(Scene::joint)
+                .findFirst()
+                .orElse(-1);
+        int from = stages.size();
+        for (int i = stages.size() - 1; i >= 0; i--) {
+            from = stages.get(i).part() == part && isFor(stages.get(i), next) ? i : from;
+        }
+        complain(from == stages.size(), step, "it was not let down");
+        List<Stage> raised = stages.subList(from, stages.size());
+        raised.removeIf(stage -> stage.part() == part);
+    }
+
+    private static boolean isFor(Stage stage, int joint) {
+        return stage.askers().stream().anyMatch(one -> one.joint() == joint);
     }
 
     private void start(Step step) {
@@ -85,7 +149,8 @@ final class AidCheck extends Check {
             if (asked.contains(new Asked(j, letting))) {
                 boolean there = scene.isOn(letting.aid(), letting.part());
                 complain(!there, step, "no " + letting.aid() + " on " + partId(letting.part()) + " any more");
-                boolean down = scene.letDown.get(letting.part()) && downFor.contains(new Asked(j, letting));
+                boolean down = letting.letDown()
+                        && stages.stream().anyMatch(stage -> stage.askers().contains(new Asked(j, letting)));
                 complain(down, step, partId(letting.part()) + " is still let down");
             }
         }
@@ -123,7 +188,7 @@ final class AidCheck extends Check {
     @Override
     void end() {
         scene.holds.forEach(hold -> complain(true, hold.aid() + " is left on " + partId(hold.part())));
-        complain(!scene.letDown.isEmpty(), "parts are still let down: " + scene.letDown);
+        stages.forEach(stage -> complain(true, partId(stage.part()) + " is still let down"));
         toLetDown.forEach(due -> complain(true, partId(due.letting().part()) + " is never let down"));
     }
 }

@@ -42,7 +42,6 @@ final class Scene {
     final BitSet open = new BitSet();
     final BitSet aside = new BitSet();
     final List<Hold> holds = new ArrayList<>();
-    final BitSet letDown = new BitSet();
     final BitSet renewed = new BitSet();
     final Fixing[] fixings;
     /** How many moves of the plan have been made. */
@@ -157,8 +156,6 @@ final class Scene {
             case ASIDE -> moveAside(step);
             case RELEASE -> release(step);
             case OFFER_UP -> comeBack(step);
-            case LET_DOWN -> letDown.set(part(step));
-            case JACK_UP -> letDown.clear(part(step));
             case RENEW -> group(step).forEach(renewed::set);
             default -> {}
         }
