@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.util.function.DoubleUnaryOperator;
 import org.jspecify.annotations.Nullable;
 import putback.app.asking.PriceQuestion;
+import putback.app.text.JamWords;
 import putback.labour.price.Amounts;
 import putback.labour.price.Estimate;
 import putback.labour.price.Evidence;
@@ -71,6 +72,7 @@ public final class PriceJson {
         json.key("expectedDamage")
                 .value(rounded(estimate.expectedDamage(), MINUTES).toPlainString());
         chance("chanceBeatsAllResorts", estimate.chanceBeatsAll());
+        json.key("beatenCountedAs").value(JamWords.COUNTED_AS);
         json.key("notes").strings(estimate.notes());
         learnt();
         PlaceJson.write(json, asked.place(), estimate);

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import putback.app.text.RowCautions;
 import putback.labour.seized.LeftOut;
 import putback.labour.seized.Row;
 import putback.labour.seized.Try;
@@ -29,6 +30,7 @@ public final class RowJson {
         json.key("leftChance").value(rounded(row.leftChance()));
         tries(json, row.tries());
         leftOut(json, row.leftOut());
+        json.key("cautions").strings(RowCautions.of(row));
         return json.endObject().toString();
     }
 
@@ -51,6 +53,7 @@ public final class RowJson {
         for (LeftOut one : leftOut) {
             json.beginObject().key("resort").value(one.attempt().id());
             json.key("because").value(one.because());
+            json.key("reasons").strings(one.reasons());
             json.key("banned").value(one.banned()).endObject();
         }
         json.endArray();

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import putback.app.papers.Block.Column;
 import putback.app.papers.Block.Row;
+import putback.app.text.JamWords;
 import putback.app.text.Odds;
 import putback.labour.price.Estimate;
 import putback.labour.price.Figure;
@@ -66,7 +67,7 @@ final class EstimatePaper {
         Estimate estimate = quote.estimate();
         List<Row> rows = new ArrayList<>();
         rows.add(figure("Likely", "as often less as more; the price above", estimate.likely()));
-        rows.add(figure("4 jobs in 5 stay within", "one in five takes longer", estimate.fourInFive()));
+        rows.add(figure(JamWords.fourInFive(estimate), "one in five takes longer", estimate.fourInFive()));
         Stop stop = estimate.stopAndCall();
         rows.add(figure(
                 "Stop and call before",
@@ -75,6 +76,9 @@ final class EstimatePaper {
                         : "1 job in 20 takes longer: then you are asked first",
                 stop.figure()));
         blocks.add(new Block.Heading("How sure"));
+        if (estimate.chanceBeatsAll() > 0) {
+            blocks.add(Block.Words.of(JamWords.headline(estimate) + " " + JamWords.counted(estimate)));
+        }
         blocks.add(new Block.Table(
                 List.of(
                         new Column("Figure", 62, false),
@@ -111,10 +115,8 @@ final class EstimatePaper {
     private void mayChange() {
         List<String> why = new ArrayList<>();
         why.add(rust());
-        double beaten = quote.estimate().chanceBeatsAll();
-        if (beaten > 0) {
-            why.add("All these figures hold where nothing beats every way of undoing it. That something does: "
-                    + Odds.said(beaten) + ". Then work stops and you are called.");
+        if (quote.estimate().chanceBeatsAll() > 0) {
+            why.add("A fixing that will not move whatever is tried: then work stops and you are called.");
         }
         if (quote.estimate().expectedDamage() > 0) {
             why.add("Fasteners and pieces that break or have to be cut are paid on top. On average that is "

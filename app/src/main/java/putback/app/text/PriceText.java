@@ -63,6 +63,10 @@ public final class PriceText {
         }
         page.words(Ink.STRONG, "Estimate: " + String.join("; ", jobs));
         page.words(Ink.PLAIN, TermsWords.of(asked));
+        if (estimate.chanceBeatsAll() > 0) {
+            page.words(Ink.OCHRE, JamWords.headline(estimate));
+            page.words(Ink.PLAIN, JamWords.counted(estimate));
+        }
         lines();
         figures();
         ceiling();
@@ -93,7 +97,7 @@ public final class PriceText {
     private void figures() {
         page.gap().heading("HOW SURE", column("min") + column("total"));
         figure("Likely: as often less as more", estimate.likely());
-        figure("4 jobs in 5 take no more than", estimate.fourInFive());
+        figure(JamWords.fourInFive(estimate), estimate.fourInFive());
         boolean early = estimate.stopAndCall().byCeiling();
         figure(
                 "Stop and call before: " + (early ? "the ceiling is reached" : "1 in 20 takes longer"),
@@ -106,13 +110,6 @@ public final class PriceText {
                             + " min; the ceiling comes first.");
         }
         page.words(Ink.PLAIN, "  ", "On average " + decimal(estimate.time().mean()) + " min.");
-        if (estimate.chanceBeatsAll() > 0) {
-            page.words(
-                    Ink.OCHRE,
-                    "  ",
-                    "All this holds where nothing beats every resort. That something does: "
-                            + Odds.said(estimate.chanceBeatsAll()) + ".");
-        }
     }
 
     private void figure(String words, Figure figure) {
@@ -139,7 +136,7 @@ public final class PriceText {
         }
         page.gap().heading("HOW LONG THE CAR STANDS", "min");
         row("Likely", String.valueOf(Math.round(standing.quantile(0.5))));
-        row("4 jobs in 5 take no more than", String.valueOf(Math.round(standing.quantile(0.8))));
+        row(JamWords.fourInFive(estimate), String.valueOf(Math.round(standing.quantile(0.8))));
         row("1 in 20 takes longer than", String.valueOf(Math.round(standing.quantile(0.95))));
         page.words(
                 Ink.PLAIN,
@@ -184,13 +181,6 @@ public final class PriceText {
                         one.count() + " x fastener of " + one.name(),
                         column(Odds.said(one.chance())) + column(one.price().toPlainString()));
             }
-        }
-        if (estimate.chanceBeatsAll() > 0) {
-            page.gap()
-                    .words(
-                            Ink.PLAIN,
-                            "Something beats every resort: " + Odds.said(estimate.chanceBeatsAll())
-                                    + ". The time counts up to there; then stop and call.");
         }
         if (estimate.expectedDamage() > 0) {
             page.words(

@@ -5,9 +5,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
 import putback.labour.seized.Attempt;
-import putback.labour.seized.Hazard;
 import putback.labour.seized.LeftOut;
-import putback.labour.seized.Nearby;
 import putback.labour.seized.Row;
 import putback.labour.seized.Try;
 
@@ -41,7 +39,10 @@ public final class RowText {
                             + " in all. Nine times in ten it takes no more than "
                             + minutes(row.p90Minutes().decimal()) + ".");
         }
-        unknown(text, row);
+        for (String caution : RowCautions.of(row)) {
+            text.append('\n');
+            wrapped(text, "", caution);
+        }
         section(text, "Not here:", row.leftOut(), true);
         section(text, "Not worth a try:", row.leftOut(), false);
         text.append('\n');
@@ -73,34 +74,22 @@ public final class RowText {
         text.append("   ").append(said).append('\n');
     }
 
-    /** Beside something that must not be hurt nobody is led to what nobody knows. */
-    private static void unknown(StringBuilder text, Row row) {
-        List<String> names = row.unknownHazards();
-        if (!names.isEmpty()) {
-            text.append('\n');
-            wrapped(
-                    text,
-                    "",
-                    "Nobody has said whether these bring flame, heat, sparks or blows: " + String.join(", ", names)
-                            + ". Say it with hazards, and look before each.");
-        }
-        if (row.nearby().contains(Nearby.HIGH_VOLTAGE)) {
-            text.append('\n');
-            wrapped(
-                    text,
-                    "",
-                    "High voltage nearby: nothing here before a trained person has isolated it and proved it dead.");
-        }
-    }
-
     private static void section(StringBuilder text, String title, List<LeftOut> leftOut, boolean banned) {
         boolean first = true;
         for (LeftOut one : leftOut) {
             if (one.banned() == banned) {
                 text.append(first ? "\n" + title + "\n" : "");
                 first = false;
-                wrapped(text, "- ", one.attempt().id() + ": " + one.because());
+                reasons(text, one);
             }
+        }
+    }
+
+    private static void reasons(StringBuilder text, LeftOut one) {
+        List<String> reasons = one.reasons();
+        wrapped(text, "- ", one.attempt().id() + ": " + reasons.get(0));
+        for (String reason : reasons.subList(1, reasons.size())) {
+            wrapped(text, "  ", reason);
         }
     }
 
@@ -112,9 +101,6 @@ public final class RowText {
                     "After two without movement, or ten minutes, stop: take a picture, decide what is kept and what"
                             + " is scrap, tell the desk (common practice).");
         }
-        if (flameAfterPenetrant(row.tries())) {
-            wrapped(text, "", "Penetrant burns: wipe it off and let it dry before there is a flame.");
-        }
         wrapped(
                 text,
                 "",
@@ -125,17 +111,6 @@ public final class RowText {
                                 : "Left to decide: " + inHundred(row.leftChance())
                                         + " that none of these works. Then stop and ask what giving up costs: a new"
                                         + " piece, its price and a fresh approval.");
-    }
-
-    private static boolean flameAfterPenetrant(List<Try> tries) {
-        boolean wet = false;
-        for (Try one : tries) {
-            if (wet && one.attempt().hazards().contains(Hazard.FLAME)) {
-                return true;
-            }
-            wet |= one.attempt().id().contains("penetrant");
-        }
-        return false;
     }
 
     private static String money(BigDecimal amount) {

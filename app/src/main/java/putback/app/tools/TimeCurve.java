@@ -46,18 +46,20 @@ public final class TimeCurve {
      *
      * @param ceilingMinutes labour that the ceiling leaves room for; null without one
      * @param early whether the ceiling comes before what one job in twenty exceeds
+     * @param jams whether some jobs end at a fixing that nothing moves; they are in the curve as if its last try had worked
      * @param width of the picture in px: 680 for a screen, 350 for a telephone
      */
-    public static String draw(JobTime time, @Nullable Double ceilingMinutes, boolean early, int width) {
-        return new TimeCurve(time, ceilingMinutes, width).write(ceilingMinutes, early);
+    public static String draw(JobTime time, @Nullable Double ceilingMinutes, boolean early, boolean jams, int width) {
+        return new TimeCurve(time, ceilingMinutes, width).write(ceilingMinutes, early, jams);
     }
 
-    private String write(@Nullable Double ceiling, boolean early) {
+    private String write(@Nullable Double ceiling, boolean early, boolean jams) {
         long likely = Math.round(time.quantile(0.5));
         long most = Math.round(time.quantile(0.8));
         long stop = Math.round(time.quantile(0.95));
         sketch.raw("<svg class=\"curve\" viewBox=\"0 0 " + (int) (width + 2 * LEFT) + " 212\" role=\"img\"");
-        sketch.raw(" aria-label=\"Likely " + likely + " minutes; four jobs in five keep to " + most
+        sketch.raw(" aria-label=\"Likely " + likely + " minutes; four jobs in five "
+                + (jams ? "are done, or stopped to ask, within " : "keep to ") + most
                 + ", one in twenty takes over " + stop + "\">");
         double[] heights = heights();
         area("hill", heights, 0);
@@ -67,7 +69,7 @@ public final class TimeCurve {
         ticks();
         List<Mark> marks = new ArrayList<>();
         marks.add(new Mark("likely", time.quantile(0.5), "likely " + likely));
-        marks.add(new Mark("most", time.quantile(0.8), "4 jobs in 5: " + most));
+        marks.add(new Mark("most", time.quantile(0.8), (jams ? "4 in 5 done or stopped: " : "4 jobs in 5: ") + most));
         marks.add(new Mark("stop", time.quantile(0.95), (early ? "1 in 20 over: " : "stop and call: ") + stop));
         if (ceiling != null && ceiling >= from && ceiling < to) {
             marks.add(new Mark(

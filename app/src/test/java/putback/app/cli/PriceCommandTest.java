@@ -179,10 +179,34 @@ class PriceCommandTest {
                 "400");
         assertThat(said.exit()).isEqualTo(Exit.DONE);
         assertThat(said.out())
-                .contains("4 jobs in 5 take no more than", "Stop and call before: 1 in 20", "SOAK THE NIGHT BEFORE")
+                .contains(
+                        "4 jobs in 5 are done, or stopped to ask, within",
+                        "Stop and call before: 1 in 20",
+                        "SOAK THE NIGHT BEFORE")
                 .contains("FAIR SHARES OF THE WORK", "HAVE READY, MAY BE NEEDED", "Above the ceiling of 400.00:")
                 .doesNotContain("P80", "NaN");
         assertThat(said.out().lines()).allMatch(line -> line.length() <= 80);
+    }
+
+    @Test
+    void aRustyCarsEstimate_saysAboveItsFigures_howManyJobsEndWhereNothingMoves_andHowThoseCount() {
+        Said said = Said.by("price", "front-strut", "--renew", "strut", "--rust", "4", "--ceiling", "500");
+        String text = said.out().replaceAll("\\s+", " ");
+        assertThat(text)
+                .containsPattern(
+                        "\\d\\d jobs in 100 end at a fixing that will not move whatever is tried: stop there and ask")
+                .contains("the odds of passing a ceiling too, counts such a job as if the last try had worked")
+                .doesNotContain("resort", "4 jobs in 5 take");
+        assertThat(text.indexOf("jobs in 100 end at")).isLessThan(text.indexOf("ESTIMATE amount"));
+        assertThat(Said.by("price", "front-strut", "--renew", "strut", "--rust", "4", "--json")
+                        .out())
+                .contains("\"beatenCountedAs\":\"as if the last try had worked\"");
+    }
+
+    @Test
+    void aCleanCarsEstimate_saysNothingOfFixingsThatWillNotMove() {
+        Said said = Said.by("price", "front-strut", "--renew", "strut", "--rust", "0");
+        assertThat(said.out()).contains("4 jobs in 5 take no more than").doesNotContain("will not move whatever");
     }
 
     @Test

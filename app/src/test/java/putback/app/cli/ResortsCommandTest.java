@@ -59,11 +59,36 @@ class ResortsCommandTest {
     void whatIsNear_bansWithItsReason_andHowItRefusesPicks() throws IOException {
         Said said = said(USUAL + "near: [hose, wire]\nrefuses: spins\n");
         assertThat(said.out()).contains("1. penetrant").doesNotContain("2.");
-        assertThat(said.out()).contains("Not here:\n- heat: no flame near hose:", "- cut: no sparks near hose:");
+        assertThat(said.out())
+                .contains("Not here:\n- heat: no flame or hot metal near hose:", "- cut: no sparks near hose:");
         Said picked = said(USUAL.replace("0.35}", "0.35, when: [stuck, in bore]}") + "refuses: spins\n", "--json");
         assertThat(picked.out()).contains("\"order\":[\"heat\",\"cut\"]", "it is not for one that is \\\"spins\\\"");
         Said harmless = said(USUAL.replace("0.6,", "0.6, hazards: [],") + "near: hose\n", "--json");
         assertThat(harmless.out()).contains("\"order\":[\"penetrant\",\"heat\"]");
+    }
+
+    @Test
+    void whoMovesTheHoseAway_readsOfTheGasBehindItToo_andFirst() throws IOException {
+        Said said = said(USUAL + "near: [hose, gas]\n");
+        assertThat(said.out().replaceAll("\\s+", " "))
+                .contains("- heat: no flame or hot metal near gas: a damper or spring filled with gas may burst"
+                        + " no flame or hot metal near hose: it melts inside");
+        assertThat(said(USUAL + "near: [hose, gas]\n", "--json").out())
+                .contains(
+                        "\"reasons\":[\"no flame or hot metal near gas: a damper or spring filled with gas may burst\","
+                                + "\"no flame or hot metal near hose:");
+    }
+
+    @Test
+    void heatWhereNobodySaidWhatIsNear_asksToLookFirst() throws IOException {
+        Said said = said(USUAL);
+        assertThat(said.out().replaceAll("\\s+", " "))
+                .contains(
+                        "Nobody has said what is near. Look first, before heat, cut: hose, wire, rubber, bearing, gas,"
+                                + " spring, airbag, high voltage, tank,");
+        assertThat(said(USUAL, "--json").out()).contains("\"cautions\":[\"Nobody has said what is near. Look first");
+        assertThat(said("rate: 60\nresorts: {soak: {minutes: 1, chance: 1}}\n").out())
+                .doesNotContain("Look first");
     }
 
     @ParameterizedTest

@@ -19,7 +19,8 @@ class EstimatePaperTest {
                     .contains("Garage Ostrel & Varn", "Ilke Sørbråten-Đặng", "Tax no. QX 000 111 222", "02.11.2026")
                     .contains(
                             "Likely",
-                            "4 jobs in 5 stay within",
+                            "4 jobs in 5 are done, or stopped to ask, within",
+                            "jobs in 100 end at a fixing that will not move whatever is tried",
                             "Stop and call before",
                             "Suggested, and not in this price",
                             "Up to 500,00 €, with tax")

@@ -38,6 +38,10 @@ public record Attempt(
                 id, minutes, chance, BigDecimal.ZERO, BigDecimal.ZERO, BigDecimal.ZERO, List.of(), List.of());
     }
 
+    boolean hurts(Nearby nearby) {
+        return hazards.stream().anyMatch(nearby::forbids);
+    }
+
     boolean isCertain() {
         return chance.compareTo(BigDecimal.ONE) == 0;
     }

@@ -24,6 +24,9 @@ public enum Nearby implements Worded {
     SOLVENT("solvent", "hot brake cleaner makes poisonous gas: let it dry first", FLAME, HOT_METAL, SPARKS),
     CAVITY("cavity", "steam in a closed tube bursts it: vent it first", FLAME, HOT_METAL);
 
+    /** What can be tied away, taken off, dried or vented before the fastener is attempted. */
+    private static final Set<Nearby> MOVABLE = Set.of(HOSE, WIRE, TYRE, SOLVENT, CAVITY);
+
     private final String word;
     private final String because;
     private final Set<Hazard> forbidden;
@@ -42,6 +45,11 @@ public enum Nearby implements Worded {
     /** Why, as half a sentence. */
     public String because() {
         return because;
+    }
+
+    /** Whether it cannot be put out of the way. Common practice, no source. */
+    public boolean stays() {
+        return !MOVABLE.contains(this);
     }
 
     public boolean forbids(Hazard hazard) {

@@ -66,6 +66,6 @@ final class Ordering {
 
     private static LeftOut neverPays(Attempt attempt, @Nullable Attempt last) {
         String sure = last == null ? "" : last.id();
-        return new LeftOut(attempt, "for its chance it saves nothing over " + sure + ", which is sure to work", false);
+        return new LeftOut(attempt, "for its chance it saves nothing over " + sure + ", which is sure to work");
     }
 }

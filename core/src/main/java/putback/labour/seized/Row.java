@@ -42,6 +42,29 @@ public record Row(
         return List.copyOf(unknown);
     }
 
+    /** Tries that bring flame, heat, sparks or blows: somebody has to look before them, whatever was named. */
+    public List<String> hazardous() {
+        List<String> hazardous = new ArrayList<>();
+        for (Try one : tries) {
+            if (!one.attempt().hazards().isEmpty()) {
+                hazardous.add(one.attempt().id());
+            }
+        }
+        return List.copyOf(hazardous);
+    }
+
+    /** What nobody has named as near, and the tries would hurt if it were; the whole list where nobody named anything. */
+    public List<Nearby> notNamed() {
+        List<Nearby> notNamed = new ArrayList<>();
+        for (Nearby one : Nearby.values()) {
+            if (!nearby.contains(one)
+                    && tries.stream().anyMatch(tried -> tried.attempt().hurts(one))) {
+                notNamed.add(one);
+            }
+        }
+        return List.copyOf(notNamed);
+    }
+
     /** Whether the last of them always works. */
     public boolean isCertain() {
         return leftChance.signum() == 0;

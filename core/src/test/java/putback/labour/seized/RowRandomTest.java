@@ -62,6 +62,49 @@ class RowRandomTest {
         }
     }
 
+    /** Against the plain rule: an attempt is banned when some one of its hazards is forbidden by some one thing near. */
+    @Test
+    void whatIsNear_bansAsOneByOne_andTheRestIsOrderedAsIfTheBannedWereNotThere() {
+        for (long seed = 1; seed <= 400; seed++) {
+            Random random = new Random(seed);
+            List<Nearby> near = new ArrayList<>(List.of(Nearby.values()));
+            java.util.Collections.shuffle(near, random);
+            near = near.subList(0, random.nextInt(5));
+            List<Attempt> all = new ArrayList<>();
+            List<Attempt> allowed = new ArrayList<>();
+            for (Attempt plain : seized(random).attempts()) {
+                List<Hazard> hazards = new ArrayList<>(List.of(Hazard.values()));
+                java.util.Collections.shuffle(hazards, random);
+                Attempt attempt = with(plain, hazards.subList(0, random.nextInt(3)));
+                all.add(attempt);
+                if (near.stream().noneMatch(one -> attempt.hazards().stream().anyMatch(one::forbids))) {
+                    allowed.add(attempt);
+                }
+            }
+            Row row = row(new Seized(BigDecimal.TEN, all, null, near));
+            assertThat(row.leftOut().stream().filter(LeftOut::banned).count())
+                    .as("seed " + seed)
+                    .isEqualTo(all.size() - allowed.size());
+            if (!allowed.isEmpty()) {
+                Row same = row(new Seized(BigDecimal.TEN, allowed, null, List.of()));
+                assertThat(row.tries()).as("seed " + seed).isEqualTo(same.tries());
+                assertThat(row.expectedCost()).as("seed " + seed).isEqualTo(same.expectedCost());
+            }
+        }
+    }
+
+    private static Attempt with(Attempt plain, List<Hazard> hazards) {
+        return new Attempt(
+                plain.id(),
+                plain.minutes(),
+                plain.chance(),
+                plain.breakChance(),
+                plain.breakPrice(),
+                plain.scraps(),
+                plain.when(),
+                hazards);
+    }
+
     private static Row row(Seized seized) {
         return ((Parsed.Value<Row>) seized.answer()).value();
     }

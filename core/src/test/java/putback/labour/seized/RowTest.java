@@ -61,6 +61,32 @@ class RowTest {
     }
 
     @Test
+    void allThatIsNear_isGivenAsAReason_whateverTheOrder_andWhatCannotBeMovedComesFirst() {
+        for (List<Nearby> near : List.of(
+                List.of(Nearby.HOSE, Nearby.GAS, Nearby.SPRING), List.of(Nearby.SPRING, Nearby.GAS, Nearby.HOSE))) {
+            assertThat(value(new Seized(SIXTY, List.of(HEAT), null, near))
+                            .leftOut()
+                            .get(0)
+                            .reasons())
+                    .as("near " + near)
+                    .containsExactly(
+                            "no flame near gas: " + Nearby.GAS.because(),
+                            "no flame near spring: " + Nearby.SPRING.because(),
+                            "no flame near hose: " + Nearby.HOSE.because());
+        }
+    }
+
+    @Test
+    void whatNobodyNamedAsNear_isListed_asFarAsATryWouldHurtIt() {
+        Row row = value(new Seized(SIXTY, List.of(PENETRANT, CUT), null, List.of(Nearby.BEARING)));
+        assertThat(row.hazardous()).containsExactly("cut");
+        assertThat(row.notNamed())
+                .contains(Nearby.HOSE, Nearby.GAS, Nearby.TANK)
+                .doesNotContain(Nearby.BEARING, Nearby.AIRBAG);
+        assertThat(row(PENETRANT).notNamed()).isEmpty();
+    }
+
+    @Test
     void howItRefuses_picksTheCandidates() {
         Attempt grip = new Attempt(
                 "grip",

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import putback.app.text.Headline;
+import putback.app.text.JamWords;
 import putback.job.Course;
 import putback.job.Stage;
 import putback.job.Vin;
@@ -20,6 +21,7 @@ import putback.store.books.Customer;
  * @param renewed what is renewed, in words; empty as long as nothing is named
  * @param fault why there is no plan or price; empty for nothing
  * @param figures likely, 4 in 5, stop and call; empty without a price
+ * @param jams how many jobs end at a fixing that nothing moves; empty where none can
  * @param ask why it has to be asked again; empty when it has not
  * @param owes what is still owed, in words
  * @param said what came of the last thing that was tried; may be empty
@@ -31,6 +33,7 @@ public record JobView(
         String renewed,
         String fault,
         List<Row> figures,
+        String jams,
         String total,
         String ask,
         List<Stage> next,
@@ -57,6 +60,7 @@ public record JobView(
                 plan == null ? "" : Headline.renewed(plan),
                 quoting.fault(),
                 figures(quoting),
+                quoting.estimate() == null ? "" : JamWords.headline(quoting.estimate()),
                 total == null ? "" : total.toPlainString(),
                 quoting.isOver(file.answer()) ? "The price is now above what was agreed: ask again." : "",
                 Course.next(file.job().stage()),
@@ -78,7 +82,8 @@ public record JobView(
         List<Row> rows = new ArrayList<>();
         if (quoting.estimate() != null) {
             rows.add(row("Likely", quoting.estimate().likely()));
-            rows.add(row("4 jobs in 5 stay within", quoting.estimate().fourInFive()));
+            rows.add(row(
+                    JamWords.fourInFive(quoting.estimate()), quoting.estimate().fourInFive()));
             rows.add(
                     row("Stop and call before", quoting.estimate().stopAndCall().figure()));
         }

@@ -9,6 +9,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import putback.app.asking.PriceQuestion;
 import putback.app.ladder.Figures;
+import putback.app.text.JamWords;
 import putback.app.text.Odds;
 import putback.app.text.TermsWords;
 import putback.app.tools.TimeCurve;
@@ -32,6 +33,8 @@ import putback.sheet.Joint;
  *
  * @param wide curve of the time for a screen, SVG
  * @param narrow the same for a telephone
+ * @param jams how many jobs end at a fixing that nothing moves; empty where none can
+ * @param jamsCounted what the figures make of those
  * @param figures the three figures, each with its minutes and total
  * @param lines of the estimate
  * @param ceiling how likely the total passes it; empty without one
@@ -47,6 +50,8 @@ import putback.sheet.Joint;
 public record PriceFigures(
         String wide,
         String narrow,
+        String jams,
+        String jamsCounted,
         String terms,
         List<Row> figures,
         String standing,
@@ -95,13 +100,16 @@ public record PriceFigures(
         Long within = estimate.minutesToCeiling();
         Double room = ceiling == null || within == null ? null : Double.valueOf(within);
         boolean early = estimate.stopAndCall().byCeiling();
+        boolean jams = estimate.chanceBeatsAll() > 0;
         return new PriceFigures(
-                TimeCurve.draw(estimate.time(), room, early, 680),
-                TimeCurve.draw(estimate.time(), room, early, 350),
+                TimeCurve.draw(estimate.time(), room, early, jams, 680),
+                TimeCurve.draw(estimate.time(), room, early, jams, 350),
+                JamWords.headline(estimate),
+                JamWords.counted(estimate),
                 TermsWords.of(asked),
                 List.of(
                         figure("Likely, as often less as more", estimate.likely()),
-                        figure("4 jobs in 5 stay within", estimate.fourInFive()),
+                        figure(JamWords.fourInFive(estimate), estimate.fourInFive()),
                         figure(
                                 early ? "Stop and call before, for the ceiling" : "Stop and call before",
                                 estimate.stopAndCall().figure())),
@@ -123,10 +131,6 @@ public record PriceFigures(
 
     private static List<String> notes(Estimate estimate) {
         List<String> notes = new ArrayList<>();
-        if (estimate.chanceBeatsAll() > 0) {
-            notes.add("Times and odds hold where nothing beats every resort. That something does: "
-                    + Odds.said(estimate.chanceBeatsAll()) + "; the time counts up to there, then stop and call.");
-        }
         if (estimate.expectedDamage() > 0) {
             BigDecimal damage = BigDecimal.valueOf(estimate.expectedDamage()).setScale(2, RoundingMode.HALF_UP);
             notes.add("Fasteners that break or are cut cost " + damage.toPlainString()

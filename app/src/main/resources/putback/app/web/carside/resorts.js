@@ -43,9 +43,11 @@ export function resorts(app) {
   beat();
   app.beating = setInterval(beat, 1000);
   return panel(app, called(plan, step.joint) + ': ' + way, running, stop,
+    (row.cautions ?? []).map((one) => make('p.careful', {}, one)),
     make('ol.resorts', {}, row.tries.map((one, i) => tries(app, one, i))),
     row.certain ? null : make('p.careful', {}, 'If none of them works it is a matter to decide: a new price, and a new yes from the customer.'),
-    row.leftOut.filter((one) => one.banned).map((one) => make('p.careful', {}, 'Not here: ' + words(one.resort) + ', ' + one.because)),
+    row.leftOut.filter((one) => one.banned).map((one) => make('div.careful', {}, 'Not here: ' + words(one.resort),
+      make('ul', {}, (one.reasons ?? [one.because]).map((reason) => make('li', {}, reason))))),
     make('div.go-bar', {}, button('It moved', () => moved(app), 'main-go')));
 }
 
