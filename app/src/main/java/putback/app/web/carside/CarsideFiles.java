@@ -7,7 +7,20 @@ import putback.app.web.frame.Assets;
 /** The script and the style of the page at the car. */
 final class CarsideFiles {
     static final List<String> SCRIPTS = List.of(
-            "main", "make", "shelf", "sync", "fold", "card", "parts", "panels", "resorts", "ladder", "done", "device");
+            "main",
+            "make",
+            "shelf",
+            "sync",
+            "fold",
+            "card",
+            "parts",
+            "panels",
+            "resorts",
+            "ladder",
+            "done",
+            "device",
+            "pay",
+            "standing");
 
     private CarsideFiles() {}
 

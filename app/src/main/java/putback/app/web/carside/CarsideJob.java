@@ -9,6 +9,7 @@ import putback.app.web.frame.Shelf;
 import putback.ledger.Event;
 import putback.ledger.onward.Onward;
 import putback.plan.Plan;
+import putback.store.books.Audit;
 import putback.store.books.Books;
 import putback.store.books.Car;
 import putback.store.books.Cars;
@@ -22,8 +23,9 @@ import putback.store.books.Jobs;
  * @param car null where it is not in the books any more
  * @param onward the plan in the order in which it is really done, and what was done of it
  * @param last number of the last event
+ * @param scoped who said last what it renews, and when; null where nobody changed it since it was opened
  */
-record CarsideJob(Job job, @Nullable Car car, Onward onward, int last) {
+record CarsideJob(Job job, @Nullable Car car, Onward onward, int last, Audit.@Nullable Entry scoped) {
     /** What came of looking for it. */
     sealed interface Found {
         record Here(CarsideJob job) implements Found {}
@@ -50,7 +52,15 @@ record CarsideJob(Job job, @Nullable Car car, Onward onward, int last) {
         Plan plan = ((Answer.Planned) answer).plan();
         List<Event> done = events.all(id);
         Car car = new Cars(books).find(job.get().car()).orElse(null);
-        return new Found.Here(new CarsideJob(job.get(), car, Onward.of(plan, done), done.size()));
+        return new Found.Here(new CarsideJob(job.get(), car, Onward.of(plan, done), done.size(), scoped(books, id)));
+    }
+
+    private static Audit.@Nullable Entry scoped(Books books, String id) {
+        Audit.Entry last = null;
+        for (Audit.Entry entry : new Audit(books).of(id)) {
+            last = entry.what().equals("scope") ? entry : last;
+        }
+        return last;
     }
 
     private static Question question(Job job) {

@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import putback.app.json.JsonWriter;
 import putback.app.json.OwingJson;
 import putback.app.json.PlanJson;
+import putback.app.text.Headline;
 import putback.app.web.planning.ResortsData;
 import putback.app.web.planning.StepView;
 import putback.app.web.planning.StepViews;
@@ -43,6 +44,7 @@ final class CarsideJson {
         writing.standing();
         writing.json.key("owing").raw(OwingJson.of(here.onward().standing()));
         new ResortsData(here.plan()).write(writing.json);
+        new BeyondJson(here).write(writing.json);
         writing.heard(heard);
         return writing.json.endObject().toString();
     }
@@ -56,6 +58,12 @@ final class CarsideJson {
         json.key("car").value(here.carName());
         json.key("title").value(here.plan().assembly().sheet().title());
         json.key("complaint").value(job.arrival().complaint());
+        json.key("scope")
+                .value(job.scope().sheet() + " " + job.scope().renew() + " "
+                        + job.scope().side());
+        json.key("renewed").value(Headline.renewed(here.plan()));
+        json.key("changedBy").value(here.scoped() == null ? "" : here.scoped().by());
+        json.key("changedAt").value(here.scoped() == null ? "" : here.scoped().at());
         json.endObject();
     }
 

@@ -50,7 +50,7 @@ final class EventStreams {
     private void changed(String topic) {
         for (Following one : all) {
             if (topic.equals(Changes.ALL) || topic.equals("job:" + one.job)) {
-                telling.execute(one::tell);
+                telling.execute(one::tellOfChange);
             }
         }
     }
@@ -85,6 +85,15 @@ final class EventStreams {
             for (KeptEvent kept : events.since(job, reached)) {
                 client.sendEvent("did", line(kept), String.valueOf(kept.number()));
                 reached = kept.number();
+            }
+        }
+
+        /** What changed without an event is the job itself: what it renews, what was said to it. */
+        synchronized void tellOfChange() {
+            int before = reached;
+            tell();
+            if (reached == before) {
+                client.sendEvent("job", "changed");
             }
         }
 

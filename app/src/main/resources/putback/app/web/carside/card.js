@@ -2,6 +2,7 @@
 
 import { button, clock, fill, make } from './make.js';
 import { isLook } from './fold.js';
+import { otherwise } from './standing.js';
 import { both, events, field, number, place, tick, words } from './parts.js';
 
 /** The card of a step. `app` is the page; a step that is done can only be taken back. */
@@ -11,7 +12,7 @@ export function card(app, step) {
   const done = app.doneBy(step);
   const text = words(step, own);
   const body = make('article.card', { 'data-n': step.n, 'data-do': step.do },
-    make('p.place', {}, place(step, own), make('span.far', {}, 'Step ' + step.n + ' of ' + app.sync.data.plan.steps.length)),
+    make('p.place', {}, place(step, own, app.car.height), make('span.far', {}, 'Step ' + step.n + ' of ' + app.sync.data.plan.steps.length)),
     make('h1.do', {}, text.head),
     own.tools ? make('p.tools', {}, make('b', {}, 'Tool '), own.tools) : null,
     torque(app, step, own, text.rest));
@@ -20,6 +21,7 @@ export function card(app, step) {
     return body;
   }
   const gate = new Gate(app, step);
+  body.append(otherwise(app, step) ?? '');
   body.append(...cautions(step, own, gate), ...passes(step, gate));
   if (step.do === 'tighten') body.append(...reading(app, step, gate));
   else if (step.do === 'second-look') body.append(...look(app, step, gate));

@@ -30,17 +30,24 @@ function owed(app, debt) {
   const step = payer(app, debt);
   return make('li', {}, make('p', {}, make('b', {}, called(plan, id)), ': ' + debt.detail),
     make('div.go-bar', {},
-      step ? button('Do it now', () => app.show(step)) : null,
+      button('Do it now', () => (step ? app.show(step) : app.open('pay', debt))),
       button('Stays open', () => app.open('carry', debt), 'quiet')));
 }
 
-/** The step that pays it, where one is open; a step that was done badly is done again. */
+const CLOSING = ['undo', 'clean', 'start', 'run-down', 'tighten'];
+
+/** What pays each kind of debt, in the order in which it is done. */
+const PAYS = {
+  'not started': CLOSING, 'not tightened': CLOSING, 'torque missing': ['tighten'], 'torque outside': ['tighten'], 'wrong height': ['tighten'],
+  'second look': ['second-look'], 'part off': ['offer-up'], 'aid left': ['release'], 'not renewed': ['renew', 'offer-up'], 'follow-up': ['follow-up'],
+  broken: ['renew'],
+};
+
+/** The open step that pays it, if there is one. What is single-use or broken is put right before its own steps come again. */
 function payer(app, debt) {
-  const { plan } = app.sync.data;
+  if (debt.kind === 'broken' && debt.joint) return undefined;
   const about = (step) => (debt.joint ? step.joint === debt.joint : debt.part ? step.part === debt.part : step.followUp === debt.followUp);
-  const closing = { 'not tightened': 'tighten', 'torque missing': 'tighten', 'torque outside': 'tighten', 'wrong height': 'tighten',
-    'second look': 'second-look', 'not started': 'start', 'fastener reused': 'start', 'part off': 'offer-up', 'aid left': 'release', 'not renewed': 'renew', 'follow-up': 'follow-up' }[debt.kind];
-  return app.car.toDo.find(about) ?? plan.steps.filter((step) => about(step) && step.do === closing).pop();
+  return app.car.toDo.find((step) => about(step) && PAYS[debt.kind]?.includes(step.do));
 }
 
 /** What stays open has a name and a reason, and the car is not to be driven. */

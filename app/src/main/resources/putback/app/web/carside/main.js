@@ -4,14 +4,16 @@ import { button, clock, count, fill, make } from './make.js';
 import * as device from './device.js';
 import { card } from './card.js';
 import { done, carry } from './done.js';
-import { fold } from './fold.js';
+import { fold, isLook } from './fold.js';
 import { ladder } from './ladder.js';
 import * as panels from './panels.js';
+import { pay } from './pay.js';
+import { planChanged } from './standing.js';
 import { resorts, wontMove } from './resorts.js';
 import * as shelf from './shelf.js';
 import { Sync } from './sync.js';
 
-const PANELS = { ...panels, resorts, wontMove, carry };
+const PANELS = { ...panels, resorts, wontMove, carry, pay, planChanged };
 const $ = (id) => document.getElementById(id);
 
 class App {
@@ -22,6 +24,7 @@ class App {
     this.panel = null;
     this.shown = '';
     this.trouble = '';
+    this.planNews = false;
     this.sync = new Sync({ job: this.job, device: '', by: () => this.by(), told: (what) => this.told(what) });
   }
 
@@ -52,6 +55,7 @@ class App {
   }
 
   told(what) {
+    if (what === 'plan') this.planNews = true;
     if (this.sync.data && what !== 'net') this.car = fold(this.sync.data.plan, this.sync.events);
     this.render();
   }
@@ -73,6 +77,16 @@ class App {
   closed(joint) {
     const was = this.car.joints.get(joint);
     return was?.tightened ?? was?.seated ?? null;
+  }
+
+  /** The number behind the last step, at which what is owed is shown. */
+  end() {
+    return this.sync.data.plan.steps.length + 1;
+  }
+
+  /** Whether a look by whoever works here counts as a second one by now. */
+  mayLook(closed) {
+    return isLook(closed, { at: new Date().toISOString(), by: this.by() });
   }
 
   /** Writes down; the card goes on once it is kept on this device. */
@@ -153,6 +167,10 @@ class App {
   /** What is to be seen now, and a key that changes when it has to be drawn anew. */
   view() {
     const { plan, last } = this.sync.data;
+    if (this.planNews && !this.panel) {
+      this.at = null;
+      this.panel = ['planChanged'];
+    }
     if (this.panel) return { key: 'panel ' + this.panel[0], joint: this.panel[1]?.joint };
     const step = this.at === null ? this.current() : this.step(this.at);
     if (!step) return { key: ['end', last, this.sync.fresh, this.car.toDo.length].join(' ') };
@@ -180,7 +198,7 @@ class App {
       button('It broke', () => this.open('broke', step)),
       button('Note', () => this.open('note', step)),
       button('Interrupted', () => this.open('interrupted', step)),
-      button('What is owed', () => { this.at = this.sync.data.plan.steps.length + 1; this.close(); }),
+      button('What is owed', () => { this.at = this.end(); this.close(); }),
       device.speaks ? button('Read aloud', () => this.read(step)) : null);
   }
 

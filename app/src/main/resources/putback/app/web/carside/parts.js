@@ -11,11 +11,12 @@ export function words(step, card) {
   return { head: step.text.slice(0, at), rest: rest ? rest[0].toUpperCase() + rest.slice(1) : '' };
 }
 
-/** Where the hand goes: wheel well, left; car raised. */
-export function place(step, card) {
+/** Where the hand goes: wheel well, left; car raised. As the car stands, where that is written down, and not as the plan has it. */
+export function place(step, card, height) {
   const phase = step.phase === 'apart' ? 'Apart' : 'Together';
-  const stands = step.height === 'ride height' ? 'at ride height' : step.height;
-  return [phase, card.where, step.do === 'height' ? '' : 'car ' + stands].filter(Boolean).join(' · ');
+  const stands = height ?? step.height;
+  const words = stands === 'ride height' ? 'at ride height' : stands;
+  return [phase, card.where, step.do === 'height' || words === 'any' ? '' : 'car ' + words].filter(Boolean).join(' · ');
 }
 
 /** A tick that a glove hits. */

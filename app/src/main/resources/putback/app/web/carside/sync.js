@@ -86,11 +86,12 @@ export class Sync {
       if (!answer.ok) return this.refused(answer);
       const data = await answer.json();
       await this.catchUp(data.last);
+      const changed = this.data && this.data.job.scope !== data.job.scope;
       this.data = data;
       this.tellTime(data.now);
       this.answered(losses);
       await this.keep();
-      this.page.told('data');
+      this.page.told(changed ? 'plan' : 'data');
     } catch {
       this.lost();
     }
@@ -212,6 +213,7 @@ export class Sync {
     this.stream?.close();
     this.stream = new EventSource(this.base + '/events/stream?since=' + this.theirs.length);
     this.stream.addEventListener('did', (message) => this.heardOf(JSON.parse(message.data)));
+    this.stream.addEventListener('job', () => this.refreshLater());
     this.stream.onopen = () => {
       this.reached = true;
       this.page.told('net');

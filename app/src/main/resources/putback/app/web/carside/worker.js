@@ -1,10 +1,10 @@
 // Keeps the page at the car and its files, so that it opens without a network. What was done never goes through here.
 
-const CACHE = 'putback-carside-1';
+const CACHE = 'putback-carside-2';
 const WAIT = 2500;
 const FILES = [
   '/page.css', '/mark.svg', '/carside/carside.css',
-  ...['main', 'make', 'shelf', 'sync', 'fold', 'card', 'parts', 'panels', 'resorts', 'ladder', 'done', 'device'].map((name) => '/carside/' + name + '.js'),
+  ...['main', 'make', 'shelf', 'sync', 'fold', 'card', 'parts', 'panels', 'resorts', 'ladder', 'done', 'device', 'pay', 'standing'].map((name) => '/carside/' + name + '.js'),
 ];
 
 addEventListener('install', (event) => {
