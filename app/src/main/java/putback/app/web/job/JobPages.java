@@ -150,7 +150,7 @@ public final class JobPages implements PageGroup {
         Approval said = file.answer();
         List<String> missing = new ArrayList<>();
         for (PartLine line : file.parts()) {
-            if (!line.state().equals("compared")) {
+            if (!line.isReady()) {
                 missing.add(line.name());
             }
         }
@@ -160,7 +160,8 @@ public final class JobPages implements PageGroup {
                 quoting.isOver(said),
                 missing,
                 ledgers.owes(file, quoting.plan()),
-                ledgers.started(file));
+                ledgers.started(file),
+                file.unanswered());
     }
 
     /** The price that is asked about; empty when there is none. */
