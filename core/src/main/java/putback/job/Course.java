@@ -55,12 +55,16 @@ public final class Course {
                                 ? "the price is above what was agreed; ask again first"
                                 : has.partsMissing().isEmpty()
                                         ? ""
-                                        : "not compared with the old part yet: " + some(has.partsMissing())
-                                                + "; compare before anything comes apart";
+                                        : "not here, or not looked at yet: " + some(has.partsMissing())
+                                                + "; see that each is the right part by number and look, before"
+                                                + " anything comes apart";
             case HANDED_OVER ->
-                has.owes().isEmpty()
-                        ? ""
-                        : "the job still owes: " + some(has.owes()) + "; do it, or carry it with a name and a reason";
+                !has.owes().isEmpty()
+                        ? "the job still owes: " + some(has.owes()) + "; do it, or carry it with a name and a reason"
+                        : has.unanswered().isEmpty()
+                                ? ""
+                                : "the car must not be driven with this, and the owner has not answered: "
+                                        + some(has.unanswered()) + "; ask, and write down the answer";
             case DECLINED -> has.opened() ? "the car is apart; put it together first" : "";
             default -> "";
         };

@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import putback.quantity.Parsed;
 
 class CourseTest {
-    private static final Standing ALL = new Standing(true, true, false, List.of(), List.of(), true);
+    private static final Standing ALL = new Standing(true, true, false, List.of(), List.of(), true, List.of());
 
     @Test
     void aJob_goesFromTheQuestionToTheHandover() {
@@ -26,28 +26,29 @@ class CourseTest {
 
     @Test
     void nothingComesApart_beforeSomebodySaidYes() {
-        Standing none = new Standing(true, false, false, List.of(), List.of(), false);
+        Standing none = new Standing(true, false, false, List.of(), List.of(), false, List.of());
         assertThat(Course.move(Stage.AGREED, Stage.UNDER_WAY, none).refusal()).contains("nobody has said yes");
         assertThat(Course.move(Stage.PRICED, Stage.UNDER_WAY, ALL).refusal()).contains("cannot be under way next");
     }
 
     @Test
     void aPriceAboveTheCeiling_asksAgain() {
-        Standing over = new Standing(true, true, true, List.of(), List.of(), false);
+        Standing over = new Standing(true, true, true, List.of(), List.of(), false, List.of());
         assertThat(Course.move(Stage.AGREED, Stage.UNDER_WAY, over).refusal()).contains("ask again");
     }
 
     @Test
-    void partsAreCompared_beforeAnythingComesApart() {
-        Standing missing = new Standing(true, true, false, List.of("Spring", "Damper"), List.of(), false);
+    void partsAreHereAndLookedAt_beforeAnythingComesApart_andNobodyAsksForTheOldOnesYet() {
+        Standing missing = new Standing(true, true, false, List.of("Spring", "Damper"), List.of(), false, List.of());
         assertThat(Course.move(Stage.AGREED, Stage.UNDER_WAY, missing).refusal())
                 .contains("Spring; Damper")
-                .contains("compare before anything comes apart");
+                .contains("right part by number and look")
+                .doesNotContain("compare");
     }
 
     @Test
     void aJobThatOwes_isNotHandedOver() {
-        Standing owing = new Standing(true, true, false, List.of(), List.of("a", "b", "c", "d"), true);
+        Standing owing = new Standing(true, true, false, List.of(), List.of("a", "b", "c", "d"), true, List.of());
         assertThat(Course.move(Stage.TOGETHER, Stage.HANDED_OVER, owing).refusal())
                 .contains("a; b; c and 1 more");
     }
@@ -63,5 +64,12 @@ class CourseTest {
             assertThat(Stage.named(stage.words())).isEqualTo(stage);
         }
         assertThat(Stage.named("elsewhere")).isNull();
+    }
+
+    @Test
+    void aCarThatMustNotBeDriven_isNotHandedOver_beforeTheOwnerHasAnswered() {
+        Standing open = new Standing(true, true, false, List.of(), List.of(), true, List.of("ABS wire rubbed through"));
+        assertThat(Course.move(Stage.TOGETHER, Stage.HANDED_OVER, open).refusal())
+                .contains("the owner has not answered: ABS wire rubbed through");
     }
 }

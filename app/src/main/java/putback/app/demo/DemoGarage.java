@@ -102,18 +102,13 @@ public final class DemoGarage {
         new Findings(books)
                 .add(
                         change,
-                        new Finding(
-                                "",
+                        Finding.seen(
                                 job.id(),
                                 "rear left",
                                 "brake hose is cracked at its bracket",
                                 "soon",
                                 "38.00",
-                                "",
-                                "",
-                                "",
-                                "Mara",
-                                0));
+                                "Mara"));
     }
 
     private Car car(String plate, String make, String model, String built) {
@@ -135,7 +130,7 @@ public final class DemoGarage {
     }
 
     private void say(Job job, String who, String how, String upTo) {
-        new Approvals(books).add(change, new Approval("", job.id(), who, how, "", true, upTo, "", "", "Mara"));
+        new Approvals(books).add(change, new Approval("", job.id(), who, how, "", true, upTo, "", "", "Mara", ""));
     }
 
     static <T> T kept(Saved<T> saved) {

@@ -8,7 +8,9 @@ import putback.labour.price.Invoice;
  * What goes with a car that is given back.
  *
  * @param title what the car is, or the sheet's title
- * @param done what was done, a sentence each
+ * @param draft why this is not the paper to hand over yet; empty when it is
+ * @param done what was done, or in a draft is to be done, a sentence each
+ * @param drives what the road tests showed, a sentence each
  * @param invoice null where there is nothing to pay
  * @param carried what stays open on purpose, by whom and why; the car is then not to be driven
  * @param cautions for the owner
@@ -16,7 +18,9 @@ import putback.labour.price.Invoice;
  */
 public record Handover(
         String title,
+        String draft,
         List<String> done,
+        List<String> drives,
         @Nullable Invoice invoice,
         List<Finding> findings,
         List<String> carried,
@@ -25,6 +29,7 @@ public record Handover(
         @Nullable Recheck recheck) {
     public Handover {
         done = List.copyOf(done);
+        drives = List.copyOf(drives);
         findings = List.copyOf(findings);
         carried = List.copyOf(carried);
         cautions = List.copyOf(cautions);

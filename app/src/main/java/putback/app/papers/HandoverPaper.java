@@ -22,8 +22,13 @@ final class HandoverPaper {
 
     static Paper of(Handover handover, JobHead head, HouseStyle style) {
         HandoverPaper paper = new HandoverPaper(handover, style);
+        boolean draft = !handover.draft().isEmpty();
+        if (draft) {
+            paper.blocks.add(new Block.Framed("Draft, not to be handed over", List.of(handover.draft())));
+        }
         paper.carried();
-        JobCard.sentences(paper.blocks, "What was done", handover.done());
+        JobCard.sentences(paper.blocks, draft ? "What is to be done" : "What was done", handover.done());
+        JobCard.sentences(paper.blocks, "Road tests", handover.drives());
         paper.invoice();
         paper.findings();
         JobCard.sentences(paper.blocks, "What you should know", handover.cautions());
@@ -42,7 +47,7 @@ final class HandoverPaper {
 
     private void invoice() {
         Invoice invoice = handover.invoice();
-        blocks.add(new Block.Heading("Invoice"));
+        blocks.add(new Block.Heading(handover.draft().isEmpty() ? "Invoice" : "Invoice, draft"));
         blocks.add(invoice == null ? Block.Words.of("Nothing to pay.") : InvoiceTable.of(invoice, style));
     }
 
@@ -50,10 +55,10 @@ final class HandoverPaper {
         List<Row> rows = new ArrayList<>();
         for (Finding one : handover.findings()) {
             rows.add(Row.Cells.of(
+                    Cell.of(one.what(), one.urgency().isEmpty() ? List.of() : List.of("How urgent: " + one.urgency())),
                     Cell.of(
-                            one.what(),
-                            one.risk().isEmpty() ? List.of() : List.of("What may come of it: " + one.risk())),
-                    Cell.of(said(one.kind())),
+                            said(one.kind()),
+                            one.writtenBy().isEmpty() ? List.of() : List.of("written down by " + one.writtenBy())),
                     Cell.of(one.said().isEmpty() ? "" : "“" + one.said() + "”"),
                     Cell.EMPTY));
         }
@@ -74,7 +79,8 @@ final class HandoverPaper {
 
     private static String said(Finding.Kind kind) {
         return switch (kind) {
-            case FOUND -> "told";
+            case OPEN -> "not answered yet";
+            case AGREED -> "told; the customer wants it done";
             case DECLINED -> "advised, declined";
             case DECLINED_SAFETY -> "advised, declined: the car is not safe with it";
         };

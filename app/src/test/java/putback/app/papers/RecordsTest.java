@@ -43,15 +43,19 @@ class RecordsTest {
         Quote quote = Invented.quote(Invented.plan("demo-van", "damper"), new BigDecimal("500.00"));
         Handover handover = new Handover(
                 "Tamsel Dory, small van",
+                "",
                 List.of("Renewed the rear dampers, left and right.", "Wheel nuts tightened on the ground, by W1."),
+                List.of("Before: bangs over every bump.", "After, the same road: quiet."),
                 quote.estimate().invoice(),
                 List.of(
                         new Finding(
                                 Finding.Kind.DECLINED_SAFETY,
                                 "Brake hose, rear left, cracked to the cords",
-                                "it may burst under the foot",
+                                "stop driving",
+                                "M. Varn",
                                 "Next month, I only drive to the ferry."),
-                        new Finding(Finding.Kind.FOUND, "Lowest coil of the left spring rusted", "", "")),
+                        new Finding(Finding.Kind.OPEN, "Lowest coil of the left spring rusted", "soon", "", ""),
+                        new Finding(Finding.Kind.DECLINED, "Wiper torn", "watch", "M. Varn", "")),
                 List.of(),
                 List.of("The pedal is firm; the first stops may be longer.", "A knock from behind: come back at once."),
                 GarageTerms.BLANK,
@@ -60,9 +64,35 @@ class RecordsTest {
             sheets.pictures("handover");
             assertThat(sheets.text())
                     .contains("What was done", "Invoice", "Total", "declined: the car is not safe with it")
+                    .contains("How urgent: stop driving", "written down by M. Varn", "not answered yet")
                     .contains("“Next month, I only drive to the ferry.”", "Recheck card", "about 50 km", "16.11.2026")
-                    .contains("90 N·m (66 lbf·ft)", "source: garage's own record", "not legal advice");
+                    .contains("90 N·m (66 lbf·ft)", "source: garage's own record", "not legal advice")
+                    .doesNotContain("What may come of it", "Draft");
+            assertThat(sheets.text().split("“", -1))
+                    .as("only what the owner said is quoted")
+                    .hasSize(2);
             assertThat(sheets.outside()).isEmpty();
+        }
+    }
+
+    @Test
+    void handoverOfAJobThatIsNotDone_saysThatItIsADraft() throws IOException {
+        Handover handover = new Handover(
+                "Tamsel Dory, small van",
+                "The job is agreed, and nothing has come apart yet.",
+                List.of("Rear damper, left"),
+                List.of("Before: bangs over every bump."),
+                null,
+                List.of(),
+                List.of(),
+                List.of(),
+                GarageTerms.BLANK,
+                null);
+        try (Sheets sheets = Sheets.of(Papers.handover(handover, JobHead.BLANK, HouseStyle.PLAIN))) {
+            assertThat(sheets.text())
+                    .contains("Draft, not to be handed over", "nothing has come apart yet", "What is to be done")
+                    .contains("Invoice, draft", "Road tests")
+                    .doesNotContain("What was done");
         }
     }
 
@@ -70,6 +100,8 @@ class RecordsTest {
     void carThatStillOwes_isGivenBackWithAWarningAndAnUnknownTorqueStaysUnknown() throws IOException {
         Handover handover = new Handover(
                 "Tamsel Dory, small van",
+                "",
+                List.of(),
                 List.of(),
                 null,
                 List.of(),

@@ -38,8 +38,8 @@ abstract class JobCourse {
             scope(page);
             price(page);
             page.click("button:has-text('Start the work')");
-            assertThat(page.textContent(".refusal")).contains("not compared with the old part yet");
-            compareParts(page);
+            assertThat(page.textContent(".refusal")).contains("right part by number and look");
+            lookAtParts(page);
             page.click("button:has-text('Start the work')");
             assertThat(page.textContent(".course .here")).isEqualTo("under way");
             found(page);
@@ -105,15 +105,15 @@ abstract class JobCourse {
         picture(page, "agreed");
     }
 
-    private static void compareParts(Page page) {
+    private static void lookAtParts(Page page) {
         page.navigate(page.url().replace("/move", ""));
         while (page.locator("#parts button:has-text('Is here')").count() > 0) {
             page.locator("#parts button:has-text('Is here')").first().click();
         }
-        while (page.locator("#parts button:has-text('Compared with the old one')")
+        while (page.locator("#parts button:has-text('Right part, by number and look')")
                         .count()
                 > 0) {
-            page.locator("#parts button:has-text('Compared with the old one')")
+            page.locator("#parts button:has-text('Right part, by number and look')")
                     .first()
                     .click();
         }
@@ -122,11 +122,12 @@ abstract class JobCourse {
     private static void found(Page page) {
         page.click("#findings summary");
         page.fill("#findings input[name=where]", "rear left");
-        page.fill("#findings input[name=words]", "brake hose cracked <b>deep</b>");
+        page.fill("#findings details input[name=words]", "brake hose cracked <b>deep</b>");
         page.click("#findings button:has-text('Write it down')");
         assertThat(page.textContent("#findings")).contains("<b>deep</b>");
+        page.fill("#findings .joblines input[name=words]", "next year");
         page.click("#findings button:has-text('Owner: no')");
-        assertThat(page.textContent("#findings")).contains("declined");
+        assertThat(page.textContent("#findings")).contains("the owner said no: “next year”", "written down by");
     }
 
     /** What is owed is carried with a name and a reason, which is one way to hand a car over. */

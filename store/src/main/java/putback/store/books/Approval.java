@@ -10,6 +10,7 @@ package putback.store.books;
  * @param total the price it was said to
  * @param words as they were said
  * @param takenBy who wrote it down
+ * @param estimate id of the estimate it was said to; empty for none
  */
 public record Approval(
         String id,
@@ -21,4 +22,5 @@ public record Approval(
         String upTo,
         String total,
         String words,
-        String takenBy) {}
+        String takenBy,
+        String estimate) {}

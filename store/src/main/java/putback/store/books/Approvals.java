@@ -2,6 +2,7 @@ package putback.store.books;
 
 import java.util.List;
 import org.jdbi.v3.core.mapper.RowMapper;
+import org.jspecify.annotations.Nullable;
 import putback.store.database.Change;
 
 /** What was said to prices. */
@@ -16,7 +17,8 @@ public final class Approvals {
             row.getString("up_to"),
             row.getString("total"),
             row.getString("words"),
-            row.getString("taken_by"));
+            row.getString("taken_by"),
+            row.getString("estimate") == null ? "" : row.getString("estimate"));
 
     private final Books books;
 
@@ -27,8 +29,8 @@ public final class Approvals {
     /** Of one job, the oldest first; the last one holds. */
     public List<Approval> of(String job) {
         return books.read(
-                handle -> handle.createQuery("select id, job, who, how, at, yes, up_to, total, words, taken_by"
-                                + " from approval where job = :job order by at, id")
+                handle -> handle.createQuery("select id, job, who, how, at, yes, up_to, total, words, taken_by,"
+                                + " estimate from approval where job = :job order by at, id")
                         .bind("job", job)
                         .map(ROW)
                         .list());
@@ -46,10 +48,13 @@ public final class Approvals {
                 said.upTo(),
                 said.total(),
                 said.words(),
-                said.takenBy());
+                said.takenBy(),
+                said.estimate());
+        @Nullable String estimate = kept.estimate().isEmpty() ? null : kept.estimate();
         change.handle()
-                .createUpdate("insert into approval (id, job, who, how, at, yes, up_to, total, words, taken_by)"
-                        + " values (:id, :job, :who, :how, :at, :yes, :upTo, :total, :words, :takenBy)")
+                .createUpdate(
+                        "insert into approval (id, job, who, how, at, yes, up_to, total, words, taken_by, estimate)"
+                                + " values (:id, :job, :who, :how, :at, :yes, :upTo, :total, :words, :takenBy, :estimate)")
                 .bind("id", kept.id())
                 .bind("job", kept.job())
                 .bind("who", kept.who())
@@ -60,6 +65,7 @@ public final class Approvals {
                 .bind("total", kept.total())
                 .bind("words", kept.words())
                 .bind("takenBy", kept.takenBy())
+                .bind("estimate", estimate)
                 .execute();
         change.tell("job:" + kept.job());
         return kept;

@@ -8,7 +8,7 @@ import putback.store.database.Change;
 
 /** What was found beside the jobs, and what was said to it. */
 public final class Findings {
-    private static final String SELECT = "select id, job, place, words, urgency, price, answer, answered_by, at,"
+    private static final String SELECT = "select id, job, place, words, urgency, price, answer, answered_by, said, at,"
             + " by_name, version from finding where ";
     private static final RowMapper<Finding> ROW = (row, context) -> new Finding(
             row.getString("id"),
@@ -19,6 +19,7 @@ public final class Findings {
             row.getString("price"),
             row.getString("answer"),
             row.getString("answered_by"),
+            row.getString("said"),
             row.getString("at"),
             row.getString("by_name"),
             row.getInt("version"));
@@ -48,6 +49,7 @@ public final class Findings {
                 found.price(),
                 "open",
                 "",
+                "",
                 books.now(),
                 found.by(),
                 1);
@@ -68,12 +70,19 @@ public final class Findings {
         return kept;
     }
 
-    /** Writes down what was said to one, over the version that was read. */
-    public Saved<Finding> answer(Change change, Finding found, String answer, String by) {
+    /**
+     * Writes down what was said to one, over the version that was read.
+     *
+     * @param said the owner's own words; may be empty
+     * @param by who writes it down
+     */
+    public Saved<Finding> answer(Change change, Finding found, String answer, String said, String by) {
         int rows = change.handle()
-                .createUpdate("update finding set answer = :answer, answered_by = :by, version = version + 1"
-                        + " where id = :id and job = :job and version = :version")
+                .createUpdate(
+                        "update finding set answer = :answer, answered_by = :by, said = :said, version = version + 1"
+                                + " where id = :id and job = :job and version = :version")
                 .bind("answer", answer)
+                .bind("said", said)
                 .bind("by", by)
                 .bind("id", found.id())
                 .bind("job", found.job())

@@ -25,8 +25,7 @@ final class FoundNote {
             if (said.startsWith(start) && !said.substring(start.length()).isBlank()) {
                 String place = event.joint() != null ? event.joint() : event.part() != null ? event.part() : "";
                 String words = said.substring(start.length()).strip();
-                new Findings(books)
-                        .add(change, new Finding("", job, place, words, urgency, "", "", "", "", event.by(), 0));
+                new Findings(books).add(change, Finding.seen(job, place, words, urgency, "", event.by()));
             }
         }
     }

@@ -8,8 +8,8 @@ import putback.store.database.Change;
 
 /** Parts to order and where they are. */
 public final class PartLines {
-    private static final String SELECT =
-            "select id, job, part, name, count, price, supplier, state, version from part_line where ";
+    private static final String SELECT = "select id, job, part, name, count, price, priced_by,"
+            + " supplier, state, looked_by, version from part_line where ";
     private static final RowMapper<PartLine> ROW = (row, context) -> new PartLine(
             row.getString("id"),
             row.getString("job"),
@@ -17,8 +17,10 @@ public final class PartLines {
             row.getString("name"),
             row.getInt("count"),
             row.getString("price"),
+            row.getString("priced_by"),
             row.getString("supplier"),
             row.getString("state"),
+            row.getString("looked_by"),
             row.getInt("version"));
 
     private final Books books;
@@ -44,18 +46,22 @@ public final class PartLines {
                 line.name(),
                 line.count(),
                 line.price(),
+                line.pricedBy(),
                 line.supplier(),
                 "to order",
+                "",
                 1);
         change.handle()
-                .createUpdate("insert into part_line (id, job, part, name, count, price, supplier, state)"
-                        + " values (:id, :job, :part, :name, :count, :price, :supplier, :state)")
+                .createUpdate("insert into part_line (id, job, part, name, count, price, priced_by,"
+                        + " supplier, state)"
+                        + " values (:id, :job, :part, :name, :count, :price, :pricedBy, :supplier, :state)")
                 .bind("id", kept.id())
                 .bind("job", kept.job())
                 .bind("part", kept.part())
                 .bind("name", kept.name())
                 .bind("count", kept.count())
                 .bind("price", kept.price())
+                .bind("pricedBy", kept.pricedBy())
                 .bind("supplier", kept.supplier())
                 .bind("state", kept.state())
                 .execute();
@@ -66,10 +72,12 @@ public final class PartLines {
     /** Keeps supplier, price and state, over the version that was read. */
     public Saved<PartLine> save(Change change, PartLine line) {
         int rows = change.handle()
-                .createUpdate("update part_line set price = :price, supplier = :supplier, state = :state,"
-                        + " count = :count, version = version + 1"
+                .createUpdate("update part_line set price = :price, priced_by = :pricedBy, supplier = :supplier,"
+                        + " state = :state, looked_by = :lookedBy, count = :count, version = version + 1"
                         + " where id = :id and job = :job and version = :version")
                 .bind("price", line.price())
+                .bind("pricedBy", line.pricedBy())
+                .bind("lookedBy", line.lookedBy())
                 .bind("supplier", line.supplier())
                 .bind("state", line.state())
                 .bind("count", line.count())

@@ -12,7 +12,7 @@ import org.jdbi.v3.core.JdbiException;
 /** Brings a database to the schema that this program knows. */
 public final class Schema {
     /** The number of the last migration file. */
-    static final int NEWEST = 3;
+    static final int NEWEST = 4;
 
     /** Wanted of books that are only looked at. */
     static final int AS_IT_IS = 0;
@@ -119,8 +119,11 @@ public final class Schema {
                 "car",
                 "car_sheet",
                 "kept_sheet",
+                "part_price",
                 "job",
                 "job_move",
+                "estimate",
+                "estimate_line",
                 "approval",
                 "finding",
                 "part_line",

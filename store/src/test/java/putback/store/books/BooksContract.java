@@ -138,7 +138,7 @@ abstract class BooksContract {
     @Test
     void whatWasSaidAndDone_cannotBeAlteredEvenByAStatement() {
         Job job = job();
-        Approval said = new Approval("", job.id(), "Orla", "phone", "", true, "420.00", "388.10", "go on", "Mara");
+        Approval said = new Approval("", job.id(), "Orla", "phone", "", true, "420.00", "388.10", "go on", "Mara", "");
         Approval kept = books.write(change -> new Approvals(books).add(change, said));
         assertThat(new Approvals(books).of(job.id())).containsExactly(kept);
         for (String statement : List.of("update approval set up_to = '9999'", "delete from approval")) {
@@ -199,19 +199,16 @@ abstract class BooksContract {
     void findingsAnswers_partsAndRechecks_areKept() {
         Job job = job();
         Finding found = books.write(change -> new Findings(books)
+                .add(change, Finding.seen(job.id(), "left rear", "hose cracked", "soon", "38.00", "Teo")));
+        done(books.write(change -> new Findings(books).answer(change, found, "declined", "next year", "Teo")));
+        assertThat(new Findings(books).of(job.id())).extracting(Finding::said).containsExactly("next year");
+        PartLine line = books.write(change -> new PartLines(books)
                 .add(
                         change,
-                        new Finding("", job.id(), "left rear", "hose cracked", "soon", "38.00", "", "", "", "Teo", 0)));
-        done(books.write(change -> new Findings(books).answer(change, found, "declined", "Orla")));
-        assertThat(new Findings(books).of(job.id())).extracting(Finding::answer).containsExactly("declined");
-        PartLine line = books.write(change -> new PartLines(books)
-                .add(change, new PartLine("", job.id(), "left.spring", "Spring", 2, "44.50", "", "", 0)));
-        PartLine arrived = new PartLine(
-                line.id(), job.id(), line.part(), line.name(), 2, "44.50", "Quay Parts", "arrived", line.version());
+                        PartLine.wanted(job.id(), "left.spring", "Spring", 2).priced("44.50", "Mara")));
+        PartLine arrived = line.at("Quay Parts", "arrived", "Teo");
         done(books.write(change -> new PartLines(books).save(change, arrived)));
-        assertThat(new PartLines(books).of(job.id()))
-                .extracting(PartLine::state)
-                .containsExactly("arrived");
+        assertThat(new PartLines(books).of(job.id())).containsExactly(arrived.at(2));
         Recheck due =
                 books.write(change -> new Rechecks(books).add(change, job.id(), "2026-03-09", "128450", "wheel nuts"));
         assertThat(new Rechecks(books).due("2026-03-08", 10)).isEmpty();
@@ -246,5 +243,69 @@ abstract class BooksContract {
         Saved<KeptSheet> again = books.write(change -> kept.add(change, "dory", "Other", "sheet: x", "Teo"));
         assertThat(again).isEqualTo(new Saved.Overtaken<>(dory));
         assertThat(new KeptSheets(new Books(database, "g2", NOON)).all()).isEmpty();
+    }
+
+    private static KeptEstimate put(String job, String total) {
+        return new KeptEstimate(
+                "",
+                job,
+                0,
+                "",
+                "Mara",
+                "Rear damper, left",
+                total,
+                "372.10",
+                "372.10",
+                "cr",
+                List.of("2 x Damper bolt"),
+                List.of(
+                        new KeptEstimate.Line("Labour: Rear damper, left", "71", "min", "73.36"),
+                        new KeptEstimate.Line("Rear damper, left", "1", "each", "64.00")));
+    }
+
+    @Test
+    void anEstimateThatWasPutToTheOwner_staysAsItWas_andTheYesPointsToIt() {
+        Job job = job();
+        KeptEstimates estimates = new KeptEstimates(books);
+        KeptEstimate first = books.write(change -> estimates.keep(change, put(job.id(), "334.26")));
+        assertThat(books.<KeptEstimate>write(change -> estimates.keep(change, put(job.id(), "334.26"))))
+                .isEqualTo(first);
+        KeptEstimate second = books.write(change -> estimates.keep(change, put(job.id(), "351.00")));
+        assertThat(estimates.of(job.id())).containsExactly(first, second);
+        assertThat(second.number()).isEqualTo(2);
+        Approval said = new Approval("", job.id(), "Orla", "here", "", true, "372.10", "", "", "Mara", first.id());
+        books.write(change -> new Approvals(books).add(change, said));
+        assertThat(new Approvals(books).of(job.id()))
+                .extracting(Approval::estimate)
+                .containsExactly(first.id());
+        for (String statement : List.of("update estimate set asked = '1'", "delete from estimate_line")) {
+            assertThatThrownBy(() -> books.write(change -> change.handle().execute(statement)))
+                    .isInstanceOf(StoreFailure.class)
+                    .hasMessageContaining("rows are only added");
+        }
+    }
+
+    @Test
+    void aPriceThatTheGarageGave_isThereForTheNextCarOfTheModel_whicheverSide() {
+        Car one = car("WH 12");
+        Car other = car("WH 13");
+        PartPrices prices = new PartPrices(books);
+        String model = PartPrices.model(one);
+        String spring = PartPrices.part("left.spring", "Rear spring, left");
+        books.write(change -> {
+            prices.keep(change, new PartPrice(model, spring, false, "Rear spring", 1, "41.00", "Mara"));
+            prices.keep(change, new PartPrice(model, spring, false, "Rear spring", 1, "44.50", "Teo"));
+            prices.keep(
+                    change, new PartPrice(model, PartPrices.own("Brake fluid"), true, "Brake fluid", 1, "6", "Teo"));
+            return model;
+        });
+        assertThat(prices.of(PartPrices.model(other)))
+                .extracting(PartPrice::name, PartPrice::price, PartPrice::own)
+                .containsExactly(
+                        org.assertj.core.groups.Tuple.tuple("Brake fluid", "6", true),
+                        org.assertj.core.groups.Tuple.tuple("Rear spring", "44.50", false));
+        assertThat(PartPrices.part("right.spring", "Rear spring, right")).isEqualTo(spring);
+        assertThat(PartPrices.part("left.spring", "Rear spring, both sides")).isEqualTo(spring);
+        assertThat(new PartPrices(new Books(database, "g2", NOON)).of(model)).isEmpty();
     }
 }

@@ -108,7 +108,8 @@ public final class AskPages implements PageGroup {
                 upTo,
                 JobPages.total(quoting.total()),
                 form.text("words"),
-                form.who());
+                form.who(),
+                "");
         books.write(change -> {
             Approval kept = new Approvals(books).add(change, said);
             new Audit(books)
@@ -141,18 +142,13 @@ public final class AskPages implements PageGroup {
                     ? "Write down what was found, as it is to stand on the paper."
                     : "\"" + form.text("price") + "\" is not an amount of money.";
         }
-        Finding found = new Finding(
-                "",
+        Finding found = Finding.seen(
                 entry.file().job().id(),
                 form.text("where"),
                 form.text("words"),
                 form.oneOf("urgency", URGENCIES, "watch"),
                 price,
-                "",
-                "",
-                "",
-                form.who(),
-                0);
+                form.who());
         books.write(change -> new Findings(books).add(change, found));
         return "";
     }
@@ -163,10 +159,16 @@ public final class AskPages implements PageGroup {
         for (Finding found : entry.file().findings()) {
             if (found.id().equals(row)) {
                 String answer = form.oneOf("answer", Set.of("agreed", "declined", "open"), "open");
+                if (answer.equals("declined")
+                        && found.stopsDriving()
+                        && form.text("words").isEmpty()) {
+                    return "Write down what the owner said to it, in his words: the car is not safe with it, and the"
+                            + " words are what shows that he was told.";
+                }
                 Finding seen = found.at(form.number("version"));
                 Saved<Finding> saved = books.write(change -> {
                     new Audit(books).add(change, form.who(), found.job(), "finding " + answer, found.words());
-                    return new Findings(books).answer(change, seen, answer, form.who());
+                    return new Findings(books).answer(change, seen, answer, form.text("words"), form.who());
                 });
                 return saved instanceof Saved.Done ? "" : OVERTAKEN;
             }
@@ -188,7 +190,10 @@ public final class AskPages implements PageGroup {
                 if (!there) {
                     String price = need.price() == null ? "" : need.price().toPlainString();
                     new PartLines(books)
-                            .add(change, new PartLine("", job, need.id(), need.name(), need.count(), price, "", "", 0));
+                            .add(
+                                    change,
+                                    PartLine.wanted(job, need.id(), need.name(), need.count())
+                                            .priced(price, ""));
                 }
             }
             return plan.parts().size();
@@ -202,16 +207,11 @@ public final class AskPages implements PageGroup {
         for (PartLine line : entry.file().parts()) {
             if (line.id().equals(row)) {
                 String state = form.oneOf("state", STATES, line.state());
-                PartLine wanted = new PartLine(
-                        line.id(),
-                        line.job(),
-                        line.part(),
-                        line.name(),
-                        line.count(),
-                        line.price(),
-                        form.text("supplier").isEmpty() ? line.supplier() : form.text("supplier"),
-                        state,
-                        form.number("version"));
+                PartLine wanted = line.at(
+                                form.text("supplier").isEmpty() ? line.supplier() : form.text("supplier"),
+                                state,
+                                state.equals("arrived") && form.text("looked").equals("right") ? form.who() : "")
+                        .at(form.number("version"));
                 Saved<PartLine> saved = books.write(change -> new PartLines(books).save(change, wanted));
                 return saved instanceof Saved.Done ? "" : OVERTAKEN;
             }

@@ -1,5 +1,6 @@
 package putback.app.web.job;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import putback.app.web.frame.Question;
@@ -76,6 +77,17 @@ public record JobFile(
     @Nullable
     Approval answer() {
         return approvals.isEmpty() ? null : approvals.get(approvals.size() - 1);
+    }
+
+    /** What the car must not be driven with and the owner has not answered yet, in words. */
+    List<String> unanswered() {
+        List<String> open = new ArrayList<>();
+        for (Finding found : findings) {
+            if (found.stopsDriving() && found.answer().equals("open")) {
+                open.add(found.words());
+            }
+        }
+        return open;
     }
 
     /** The name of its sheet on the shelf. */

@@ -149,7 +149,7 @@ public final class JobPages implements PageGroup {
         Approval said = file.answer();
         List<String> missing = new ArrayList<>();
         for (PartLine line : file.parts()) {
-            if (!line.state().equals("compared")) {
+            if (!line.isReady()) {
                 missing.add(line.name());
             }
         }
@@ -159,7 +159,8 @@ public final class JobPages implements PageGroup {
                 quoting.isOver(said),
                 missing,
                 ledgers.owes(file, quoting.plan()),
-                ledgers.started(file));
+                ledgers.started(file),
+                file.unanswered());
     }
 
     /** The price that is asked about; empty when there is none. */

@@ -14,6 +14,7 @@ import putback.plan.Plan;
 import putback.quantity.Parsed;
 import putback.store.books.Approval;
 import putback.store.books.Customer;
+import putback.store.books.Finding;
 
 /**
  * A job as its page shows it.
@@ -112,6 +113,19 @@ public record JobView(
     /** A time as a person reads it; the day, hour and minute of the garage's own books (UTC). */
     public static String when(String at) {
         return at.length() < 16 ? at : at.substring(0, 10) + " " + at.substring(11, 16);
+    }
+
+    /** What became of a finding: the owner's answer in his words, and who wrote it down. */
+    public static String answered(Finding found) {
+        String answer =
+                switch (found.answer()) {
+                    case "agreed" -> "the owner wants it done";
+                    case "declined" -> "the owner said no";
+                    default -> "not answered yet";
+                };
+        return answer
+                + (found.said().isEmpty() ? "" : ": “" + found.said() + "”")
+                + (found.answeredBy().isEmpty() ? "" : ", written down by " + found.answeredBy());
     }
 
     /** What a button that moves the job says. */

@@ -101,10 +101,15 @@ public final class Ledgers {
     static boolean wheelComesOff(Plan plan) {
         for (Step step : plan.steps()) {
             Joint joint = step.joint();
-            if (joint != null && (joint.id().contains("wheel-nut") || joint.id().contains("wheel-bolt"))) {
+            if (joint != null && holdsWheel(joint)) {
                 return true;
             }
         }
         return false;
+    }
+
+    /** Whether a fixing holds a wheel on. */
+    static boolean holdsWheel(Joint joint) {
+        return joint.id().contains("wheel-nut") || joint.id().contains("wheel-bolt");
     }
 }

@@ -26,7 +26,14 @@ import putback.app.web.frame.Garage;
 import putback.app.web.frame.PageGroup;
 import putback.app.web.frame.Replies;
 import putback.app.web.frame.Shelf;
+import putback.job.Stage;
 import putback.plan.Plan;
+import putback.plan.steps.Act;
+import putback.plan.steps.Step;
+import putback.quantity.Torque;
+import putback.sheet.Fastener;
+import putback.sheet.Joint;
+import putback.sheet.Tightening;
 import putback.store.books.Books;
 import putback.store.books.Car;
 import putback.store.books.Customer;
@@ -35,6 +42,7 @@ import putback.store.books.Settings;
 /** A job's papers. */
 public final class PaperPages implements PageGroup {
     private static final int RECHECK_KM = 50;
+    private static final int RECHECK_DAYS = 7;
 
     private final Replies replies;
     private final Books books;
@@ -106,31 +114,77 @@ public final class PaperPages implements PageGroup {
     }
 
     private Handover handover(JobFile file, Quoting quoting, Plan plan, Map<String, String> settings) {
-        List<String> done = new ArrayList<>();
-        done.add(Headline.renewed(plan));
-        file.roadTests().forEach(drive -> done.add("Road test " + drive.moment() + ": " + drive.found()));
-        List<Finding> findings = new ArrayList<>();
-        for (putback.store.books.Finding found : file.findings()) {
-            boolean declined = found.answer().equals("declined");
-            boolean unsafe = found.urgency().equals("stop driving");
-            findings.add(new Finding(
-                    declined ? unsafe ? Finding.Kind.DECLINED_SAFETY : Finding.Kind.DECLINED : Finding.Kind.FOUND,
-                    (found.place().isEmpty() ? "" : found.place() + ": ") + found.words(),
-                    found.urgency(),
-                    declined ? "declined by " + found.answeredBy() : ""));
-        }
-        boolean wheel = Ledgers.wheelComesOff(plan);
-        Recheck recheck =
-                wheel ? new Recheck(RECHECK_KM, LocalDate.now(books.clock()).plusDays(7), null, "") : null;
+        List<String> drives = new ArrayList<>();
+        file.roadTests()
+                .forEach(drive -> drives.add(("before".equals(drive.moment()) ? "Before: " : "After: ")
+                        + drive.found()
+                        + (drive.conditions().isEmpty() ? "" : " (" + drive.conditions() + ")")));
         return new Handover(
                 file.car().called(),
-                done,
+                draft(file, plan),
+                List.of(Headline.renewed(plan)),
+                drives,
                 quoting.estimate() == null ? null : quoting.estimate().invoice(),
-                findings,
+                findings(file),
                 ledgers.carried(file, plan),
                 List.of(),
                 law(file, settings),
-                recheck);
+                Ledgers.wheelComesOff(plan) ? recheck(plan) : null);
+    }
+
+    /** Why it is not the paper to hand over yet; empty when it is. */
+    private String draft(JobFile file, Plan plan) {
+        Stage stage = file.job().stage();
+        if (stage == Stage.HANDED_OVER) {
+            return "";
+        }
+        List<String> owes = ledgers.owes(file, plan);
+        if (stage != Stage.TOGETHER) {
+            return "The job is \"" + stage.words() + "\": "
+                    + (ledgers.started(file) ? "the work is not finished." : "nothing has been done yet.");
+        }
+        if (!owes.isEmpty()) {
+            return "The job still owes: " + String.join("; ", owes) + ".";
+        }
+        return file.unanswered().isEmpty()
+                ? ""
+                : "The owner has not answered yet: " + String.join("; ", file.unanswered()) + ".";
+    }
+
+    private static List<Finding> findings(JobFile file) {
+        List<Finding> findings = new ArrayList<>();
+        for (putback.store.books.Finding found : file.findings()) {
+            findings.add(new Finding(
+                    kind(found),
+                    (found.place().isEmpty() ? "" : found.place() + ": ") + found.words(),
+                    found.urgency(),
+                    found.answer().equals("open") ? "" : found.answeredBy(),
+                    found.answer().equals("open") ? "" : found.said()));
+        }
+        return findings;
+    }
+
+    private static Finding.Kind kind(putback.store.books.Finding found) {
+        return switch (found.answer()) {
+            case "agreed" -> Finding.Kind.AGREED;
+            case "declined" -> found.stopsDriving() ? Finding.Kind.DECLINED_SAFETY : Finding.Kind.DECLINED;
+            default -> Finding.Kind.OPEN;
+        };
+    }
+
+    /** With the torque that the wheels' fasteners are tightened to in this very job. */
+    private Recheck recheck(Plan plan) {
+        LocalDate by = LocalDate.now(books.clock()).plusDays(RECHECK_DAYS);
+        for (Step step : plan.steps()) {
+            Joint joint = step.joint();
+            Fastener fastener = step.fastener();
+            if (step.act() == Act.TIGHTEN && joint != null && fastener != null && Ledgers.holdsWheel(joint)) {
+                String source = fastener.source();
+                Torque torque = fastener.tightening() instanceof Tightening.ToTorque to ? to.torque() : null;
+                return new Recheck(RECHECK_KM, by, torque, source == null ? "" : source);
+            }
+        }
+        return new Recheck(RECHECK_KM, by, null, "");
     }
 
     private static GarageTerms law(JobFile file, Map<String, String> settings) {

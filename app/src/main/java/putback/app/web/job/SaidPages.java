@@ -86,7 +86,8 @@ public final class SaidPages implements PageGroup {
                 yes ? total : "",
                 total,
                 form.text("words"),
-                form.text("who"));
+                form.text("who"),
+                "");
         books.write(change -> {
             new Audit(books)
                     .add(change, form.text("who"), file.job().id(), yes ? "said yes" : "said no", "by the link");
