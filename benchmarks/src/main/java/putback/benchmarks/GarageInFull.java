@@ -89,11 +89,13 @@ final class GarageInFull {
         }
         String id = job.id();
         new Approvals(books)
-                .add(change, new Approval("", id, "Customer", "phone", "", true, "420.00", "388.10", "go on", "Mara", ""));
-        new Findings(books)
-                .add(change, Finding.seen(id, "left rear", "hose cracked", "soon", "38.00", "Teo"));
+                .add(
+                        change,
+                        new Approval("", id, "Customer", "phone", "", true, "420.00", "388.10", "go on", "Mara", ""));
+        new Findings(books).add(change, Finding.seen(id, "left rear", "hose cracked", "soon", "38.00", "Teo"));
         for (int i = 0; i < 3; i++) {
-            new PartLines(books).add(change, PartLine.wanted(id, "left.part" + i, "Part", 1).priced("44.50", "Teo"));
+            new PartLines(books)
+                    .add(change, PartLine.wanted(id, "left.part" + i, "Part", 1).priced("44.50", "Teo"));
         }
         for (int i = 1; i <= EVENTS_A_JOB; i++) {
             event(change, id, i);
