@@ -4,10 +4,12 @@ import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import putback.store.books.Books;
 import putback.store.database.Database;
 import putback.store.database.Databases;
 import putback.store.database.StoreFailure;
@@ -18,8 +20,12 @@ import putback.store.photos.PhotoFiles;
  *
  * @param folder with the photos, and the books where no other place is given
  * @param address a file, or a server's
+ * @param garage whose they are: several garages may keep theirs at one place, and none sees the others'
  */
-record BooksPlace(Path folder, String address) {
+record BooksPlace(Path folder, String address, String garage) {
+    static final Option GARAGE = Option.value(
+            "--garage", "NAME", "whose books, where several garages keep theirs at one place; else garage");
+    private static final String USUAL_GARAGE = "garage";
     static final Option DATA = Option.value("--data", "FOLDER", "books and photos; else ~/.local/share/putback");
     static final Option DATABASE =
             Option.value("--database", "ADDRESS", "postgresql://HOST/NAME?user=.. or a file; else garage.db in FOLDER");
@@ -53,10 +59,21 @@ record BooksPlace(Path folder, String address) {
             if (!Databases.isServer(books)) {
                 Databases.file(books);
             }
-            return new BooksPlace(folder, books);
+            return new BooksPlace(folder, books, garage(command, arguments));
         } catch (StoreFailure notAName) {
             throw Renewing.fault(command, String.valueOf(notAName.getMessage()));
         }
+    }
+
+    private static String garage(String command, Arguments arguments) throws UsageFault {
+        String named = arguments.value(GARAGE.name()).orElse(USUAL_GARAGE);
+        if (named.matches("[a-z0-9][a-z0-9-]{0,39}")) {
+            return named;
+        }
+        throw Renewing.fault(
+                command,
+                "--garage wants a name of at most 40 small letters, digits and hyphens, such as quay-street, not \""
+                        + named + "\"");
     }
 
     /** A folder of its own, which goes when the program ends. */
@@ -64,7 +81,7 @@ record BooksPlace(Path folder, String address) {
         try {
             Path folder = Files.createTempDirectory("putback-demo");
             Runtime.getRuntime().addShutdownHook(new Thread(() -> remove(folder.toFile())));
-            return new BooksPlace(folder, folder.resolve("garage.db").toString());
+            return new BooksPlace(folder, folder.resolve("garage.db").toString(), USUAL_GARAGE);
         } catch (IOException failure) {
             throw new StoreFailure(
                     "no folder for the demonstration's books can be made. Maybe give one: --data", failure);
@@ -93,6 +110,11 @@ record BooksPlace(Path folder, String address) {
     /** Opens the books, and makes them where there are none. */
     Database open() {
         return Databases.open(address);
+    }
+
+    /** The garage's books in them. */
+    Books books(Database database, Clock clock) {
+        return new Books(database, garage, clock);
     }
 
     /** Opens books that are there, as they are. */

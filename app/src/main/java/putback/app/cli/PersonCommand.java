@@ -35,7 +35,7 @@ final class PersonCommand implements Command {
                 "person",
                 "Adds somebody who may sign in, sets a password, or lists who may.",
                 List.of("add|password|list", "[NAME]"),
-                List.of(ROLE, BooksPlace.DATA, BooksPlace.DATABASE));
+                List.of(ROLE, BooksPlace.DATA, BooksPlace.DATABASE, BooksPlace.GARAGE));
     }
 
     @Override
@@ -67,7 +67,7 @@ final class PersonCommand implements Command {
         }
         BooksPlace place = BooksPlace.of("person", arguments);
         try (Database database = place.open()) {
-            Books books = new Books(database, Serving.GARAGE, Clock.systemUTC());
+            Books books = place.books(database, Clock.systemUTC());
             return what.equals("list") ? list(books, terminal) : set(books, what, name, role, terminal);
         } catch (StoreFailure failure) {
             return BooksPlace.failed(failure, terminal);

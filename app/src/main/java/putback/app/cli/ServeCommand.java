@@ -21,7 +21,7 @@ final class ServeCommand implements Command {
                 "serve",
                 "Keeps the garage's books, and shows them and the plans as pages on this machine.",
                 List.of(),
-                List.of(BooksPlace.DATA, BooksPlace.DATABASE, ToolboxFile.TOOLBOX, PORT, LAN, HOST));
+                List.of(BooksPlace.DATA, BooksPlace.DATABASE, BooksPlace.GARAGE, ToolboxFile.TOOLBOX, PORT, LAN, HOST));
     }
 
     @Override

@@ -17,9 +17,6 @@ import putback.tightening.toolbox.Toolbox;
 /** Starts the server and stays until the program is ended. */
 final class Serving {
     static final int PORT = 8077;
-    /** Whose books they are, as long as one data folder holds one garage. */
-    static final String GARAGE = "garage";
-
     private static final int HIGHEST = 65_535;
 
     private Serving() {}
@@ -59,7 +56,7 @@ final class Serving {
         boolean made = !Databases.isServer(place.address()) && !Files.exists(Databases.file(place.address()));
         try (Database database = place.open()) {
             terminal.out().println((made ? "New books in " : "Books in ") + place.shown());
-            Books books = new Books(database, GARAGE, clock);
+            Books books = place.books(database, clock);
             first.accept(books);
             return on(port, new Garage(toolbox, clock, books, place.photos()), path, terminal);
         } catch (StoreFailure failure) {

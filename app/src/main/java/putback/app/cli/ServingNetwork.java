@@ -23,7 +23,7 @@ final class ServingNetwork {
     static int withBooks(
             int port, BooksPlace place, @Nullable Toolbox toolbox, Clock clock, List<String> given, Terminal terminal) {
         try (Database database = place.open()) {
-            Books books = new Books(database, Serving.GARAGE, clock);
+            Books books = place.books(database, clock);
             if (!new People(books).hasOwner()) {
                 terminal.say("putback: nobody can sign in yet. Maybe: putback person add NAME --role owner");
                 return Exit.BAD_INPUT;

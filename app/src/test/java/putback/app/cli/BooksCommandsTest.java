@@ -139,13 +139,13 @@ class BooksCommandsTest {
     void booksLie_whereSuchDataBelongs() throws UsageFault {
         Arguments none = new Arguments(List.of(), Map.of());
         assertThat(BooksPlace.of("serve", none, Map.of("XDG_DATA_HOME", "/srv/data"), "/home/mara"))
-                .isEqualTo(new BooksPlace(Path.of("/srv/data/putback"), "/srv/data/putback/garage.db"));
+                .isEqualTo(new BooksPlace(Path.of("/srv/data/putback"), "/srv/data/putback/garage.db", "garage"));
         assertThat(BooksPlace.of("serve", none, Map.of("XDG_DATA_HOME", "data"), "/home/mara")
                         .folder())
                 .isEqualTo(Path.of("/home/mara/.local/share/putback"));
         Arguments both = new Arguments(
                 List.of(), Map.of("--data", List.of("/d"), "--database", List.of("postgresql://host/books")));
         assertThat(BooksPlace.of("serve", both, Map.of(), "/home/mara"))
-                .isEqualTo(new BooksPlace(Path.of("/d"), "postgresql://host/books"));
+                .isEqualTo(new BooksPlace(Path.of("/d"), "postgresql://host/books", "garage"));
     }
 }

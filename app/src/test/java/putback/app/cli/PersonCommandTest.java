@@ -1,6 +1,7 @@
 package putback.app.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -58,5 +59,16 @@ class PersonCommandTest {
         int exit = serve.run(serve.usage().read(List.of("--lan", "--data", folder.toString())), terminal);
         assertThat(exit).isEqualTo(Exit.BAD_INPUT);
         assertThat(err.toString(StandardCharsets.UTF_8)).contains("putback person add NAME --role owner");
+    }
+
+    @Test
+    void severalGarages_keepTheirPeopleApart_inOneFile() throws UsageFault {
+        assertThat(person("four wheels\n", "add", "Ilva Brand", "--garage", "quay-street"))
+                .isEqualTo(Exit.DONE);
+        assertThat(person("four wheels\n", "add", "Ilva Brand", "--garage", "quay-street"))
+                .isEqualTo(Exit.BAD_INPUT);
+        assertThat(person("four wheels\n", "add", "Ilva Brand", "--garage", "hill-top"))
+                .isEqualTo(Exit.DONE);
+        assertThatThrownBy(() -> person("", "list", "--garage", "../x")).hasMessageContaining("such as quay-street");
     }
 }
