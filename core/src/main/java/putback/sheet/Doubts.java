@@ -48,14 +48,26 @@ public final class Doubts {
         if (odd != null) {
             doubts.add(odd);
         }
-        Torque torque = torque(fastener.tightening());
-        if (torque != null && torque.newtonMetres() > 0) {
-            String wrong = wrong(thread, fastener, new StatedTorque(torque, TorqueUnit.NEWTON_METRE));
-            if (wrong != null) {
-                doubts.add(wrong);
-            }
+        String wrong = ofTorque(thread, fastener);
+        if (wrong != null) {
+            doubts.add(wrong);
         }
         return doubts;
+    }
+
+    /** The one of them that says that the torque can hardly be right; null where nothing is to be said of it. */
+    public static @Nullable String ofTorque(Fastener fastener) {
+        String written = fastener.thread();
+        return written != null && ScrewThread.parse(written) instanceof Parsed.Value<ScrewThread> read
+                ? ofTorque(read.value(), fastener)
+                : null;
+    }
+
+    private static @Nullable String ofTorque(ScrewThread thread, Fastener fastener) {
+        Torque torque = torque(fastener.tightening());
+        return torque != null && torque.newtonMetres() > 0
+                ? wrong(thread, fastener, new StatedTorque(torque, TorqueUnit.NEWTON_METRE))
+                : null;
     }
 
     private static @Nullable Torque torque(Tightening tightening) {

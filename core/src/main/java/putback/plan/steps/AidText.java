@@ -21,7 +21,11 @@ final class AidText {
     }
 
     static String onNew(Part part, String aid, Joint before) {
-        return "Put the " + aid + " on the new " + Words.low(part.name()) + ", ready for " + Words.of(before) + ".";
+        return "Put the " + aid + " on the new " + Words.low(part.name()) + " and wind it in "
+                + (before.entry().kind().threaded()
+                        ? "until the thread comes through far enough for "
+                        : "until there is room for ")
+                + Words.of(before) + ".";
     }
 
     static String off(Part part, String aid) {

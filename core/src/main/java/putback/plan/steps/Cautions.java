@@ -6,7 +6,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
+import putback.sheet.Doubts;
 import putback.sheet.Fastener;
 import putback.sheet.Holding;
 import putback.sheet.Joint;
@@ -15,8 +15,6 @@ import putback.sheet.Letting;
 import putback.sheet.Naming;
 import putback.sheet.Part;
 import putback.sheet.StoredEnergy;
-import putback.sheet.Tether;
-import putback.sheet.TetherKind;
 import putback.sheet.Tightening;
 
 /** What is said where the hand is: one line and its reason. */
@@ -38,12 +36,15 @@ final class Cautions {
     private static final String WHEEL =
             "Wheel, hub and seats clean, threads clean and dry: what lies between them settles and the fasteners go loose.";
     private static final String UNKNOWN = "Torque not known: take it from the maker's data.";
+    private static final String WRONG_TORQUE = "Do not pull this torque before the maker's data bear it out: ";
     private static final List<String> BRAKES = List.of("caliper", "pad", "disc", "drum", "shoe");
 
     private final Job job;
+    private final TetherCautions tethers;
 
     Cautions(Job job) {
         this.job = job;
+        this.tethers = new TetherCautions(job);
     }
 
     List<String> beforeOpening(String text) {
@@ -214,44 +215,7 @@ final class Cautions {
 
     /** What the flexible parts still tied to something that hangs must not be asked to bear. */
     List<String> tethers(List<Part> hanging, BitSet open) {
-        List<String> lines = new ArrayList<>();
-        for (TetherKind kind : TetherKind.values()) {
-            Part tether = tetherOf(hanging, kind, open);
-            if (tether != null) {
-                lines.add(
-                        switch (kind) {
-                            case HOSE ->
-                                "Never let it hang on " + Words.the(tether)
-                                        + ": a hose tears inside where nobody sees it.";
-                            case WIRE, CABLE -> "No pull on " + Words.the(tether) + ": it breaks inside.";
-                            case SHAFT ->
-                                "Keep " + Words.the(tether) + " straight and pushed home: its joint pulls apart"
-                                        + plunge(tether) + ".";
-                        });
-            }
-        }
-        return lines;
-    }
-
-    private static String plunge(Part shaft) {
-        Tether tether = shaft.entry().tether();
-        return tether == null || tether.plunge() == null
-                ? ""
-                : " after " + tether.plunge().text();
-    }
-
-    private @Nullable Part tetherOf(List<Part> hanging, TetherKind kind, BitSet open) {
-        for (Part part : hanging) {
-            for (int joint : job.network.jointsOf(part.index())) {
-                for (int other : job.network.joins(joint)) {
-                    Tether tether = job.part(other).entry().tether();
-                    if (tether != null && tether.kind() == kind && !open.get(joint)) {
-                        return job.part(other);
-                    }
-                }
-            }
-        }
-        return null;
+        return tethers.of(hanging, open);
     }
 
     List<String> renew(List<Part> parts) {
@@ -272,8 +236,7 @@ final class Cautions {
         if (job.holdsWheel(joint)) {
             lines.add(WHEEL);
         }
-        boolean spring = energies(joint).contains(StoredEnergy.SPRING);
-        if (spring) {
+        if (energies(joint).contains(StoredEnergy.SPRING) || job.seatsSpring(joint)) {
             lines.add("Spring ends in their seats before it takes load: a misplaced end jumps later.");
         }
         return lines;
@@ -281,6 +244,9 @@ final class Cautions {
 
     List<String> tighten(Joint joint, Fastener back) {
         List<String> lines = new ArrayList<>();
+        for (String doubt : Doubts.of(back)) {
+            lines.add(doubt.equals(Doubts.ofTorque(back)) ? WRONG_TORQUE + doubt : "Doubtful: " + doubt);
+        }
         if (back.tightening() instanceof Tightening.Unknown) {
             lines.add(UNKNOWN);
         }

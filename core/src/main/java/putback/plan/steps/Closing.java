@@ -165,5 +165,6 @@ final class Closing {
                 "Second look at " + Words.of(joint) + ": by another person, or ten minutes later with fresh light.");
         draft.fastener = back;
         log.add(draft);
+        scene.seen.set(joint.index());
     }
 }

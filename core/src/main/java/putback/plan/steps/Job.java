@@ -112,6 +112,25 @@ final class Job {
         return ties(new BitSet()).hung(part);
     }
 
+    /** Whether the load of a spring goes through it. */
+    boolean seatsSpring(Joint joint) {
+        for (SeatedSpring spring : springs) {
+            if (spring.seats().contains(joint.index())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether a spring stays in its compressor until the joint has been looked at again. */
+    boolean keepsCompressor(Joint joint) {
+        boolean compressor = false;
+        for (Letting letting : joint.letsGo()) {
+            compressor |= isCompressor(letting);
+        }
+        return compressor && joint.fastener().critical() && !tightenedLater(joint);
+    }
+
     Fastener back(Joint joint) {
         return renewal.fastenerBack(joint);
     }

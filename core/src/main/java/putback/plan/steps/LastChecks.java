@@ -29,12 +29,13 @@ final class LastChecks {
         if (!lines.isEmpty()) {
             log.add(Draft.of(
                             Act.CHECK,
-                            "Look over, with steered wheels at both locks: "
+                            "Look over, " + Steering.of(job.assembly).swung() + ": "
                                     + Words.the(lines)
                                     + (lines.size() == 1 ? " is" : " are")
                                     + " clipped, untwisted and free of wheel and arm.")
                     .caution(List.of("A line that rubs fails on the road, not in the shop.")));
         }
+        new BrakeChecks(job, log).run();
         log.add(Draft.of(Act.CHECK, "All aids off, tools and locking-nut key counted, nothing left on the car.")
                 .minutes(owed));
     }

@@ -16,7 +16,7 @@ import putback.sheet.TetherKind;
 /**
  * Which of the things that may be done now is done next.
  *
- * <p>Wheels get their last tightening as soon as they carry the car. What is put on goes on something that bears
+ * <p>What a spring is let go upon is looked at again while the compressor still holds it. Wheels get their last tightening as soon as they carry the car. What is put on goes on something that bears
  * already. Then the hands stay where they are: no needless change of station, side or tool. Among equals a half-shaft
  * goes into what is offered up over it, then come joints that hold a part up, stiff ones first, and then the way apart
  * backwards.
@@ -82,6 +82,9 @@ final class NextTask {
 
     private int rank(Task task) {
         Joint joint = task.joint();
+        if (joint != null && task.kind() == Task.Kind.SECOND_LOOK && job.keepsCompressor(joint)) {
+            return -2;
+        }
         boolean wheel = joint != null && task.kind() == Task.Kind.TIGHTEN && job.holdsWheel(joint);
         return wheel && log.height() == Height.ON_WHEELS ? -1 : task.kind().rank();
     }

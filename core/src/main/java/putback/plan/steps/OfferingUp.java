@@ -38,11 +38,14 @@ final class OfferingUp {
                 pieces.add(tiedTo(part, ties));
             }
         }
+        String where = "";
         if (!onCar && !pieces.isEmpty()) {
-            pieces.remove(base(pieces));
+            BitSet base = base(pieces);
+            pieces.remove(base);
+            where = " on " + Words.the(met(base, joint));
         }
         for (BitSet piece : pieces) {
-            offerUp(piece, joint, onCar);
+            offerUp(piece, joint, where);
         }
     }
 
@@ -54,20 +57,44 @@ final class OfferingUp {
         return piece;
     }
 
-    /** The piece that the others are put on: the largest, the first among equals. */
-    private static BitSet base(List<BitSet> pieces) {
+    /** The piece that the others are put on: the one with the part that has the most fixings, the first among equals. */
+    private BitSet base(List<BitSet> pieces) {
         BitSet base = pieces.get(0);
         for (BitSet piece : pieces) {
-            base = piece.cardinality() > base.cardinality() ? piece : base;
+            base = fixings(piece) > fixings(base) ? piece : base;
         }
         return base;
     }
 
-    private void offerUp(BitSet piece, Joint joint, boolean onCar) {
+    private int fixings(BitSet piece) {
+        int most = 0;
+        for (int part = piece.nextSetBit(0); part >= 0; part = piece.nextSetBit(part + 1)) {
+            most = Math.max(most, job.network.jointsOf(part).length);
+        }
+        return most;
+    }
+
+    /** The part of a piece that the joint joins. */
+    private Part met(BitSet base, Joint joint) {
+        for (int part : joint.joins()) {
+            if (base.get(part)) {
+                return job.part(part);
+            }
+        }
+        return job.part(base.nextSetBit(0));
+    }
+
+    /**
+     * @param where it is put, off the car; empty on the car
+     */
+    private void offerUp(BitSet piece, Joint joint, String where) {
+        boolean onCar = where.isEmpty();
         Part named = GroupText.named(job, piece, joint);
         List<Part> others = job.others(piece, named);
         String what = GroupText.of(job, piece, named, others, true);
-        String text = onCar ? "Offer up " + what + waiting(piece) + "." : "Put " + what + " in place.";
+        String text = onCar
+                ? "Offer up " + what + waiting(piece) + "."
+                : "Put " + what + (what.contains(", in one piece") ? "," : "") + " in place" + where + ".";
         boolean bench = !onCar && joint.entry().station() == Station.BENCH;
         Minutes minutes = onCar ? charges.back(piece).plus(asidesOf(piece)) : Minutes.ZERO;
         Draft draft =

@@ -33,7 +33,7 @@ final class Releasing {
     private boolean isDone(AidsOn.On aid) {
         BitSet waiting = (BitSet) aid.askers.clone();
         waiting.andNot(scene.secured);
-        if (!waiting.isEmpty() || aid.holdsAside) {
+        if (!waiting.isEmpty() || aid.holdsAside || isToBeLookedAt(aid)) {
             return false;
         }
         BitSet unsafe = scene.unsafe();
@@ -43,6 +43,18 @@ final class Releasing {
             return !asideOpen;
         }
         return isHeldAgain(aid, unsafe) || !aid.carriesGroup && isHeldByAnother(aid);
+    }
+
+    private boolean isToBeLookedAt(AidsOn.On aid) {
+        if (!Job.isCompressor(aid.name)) {
+            return false;
+        }
+        for (int asker : Numbers.in(aid.askers)) {
+            if (job.keepsCompressor(job.joint(asker)) && !scene.seen.get(asker)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Held to the car; or, where it hangs on a whole car too, with all its own joints closed. */

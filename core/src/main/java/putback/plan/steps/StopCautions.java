@@ -24,6 +24,7 @@ public final class StopCautions {
             "Wind it off evenly",
             "Gas under pressure",
             "Bar under twist",
+            "Do not pull this torque",
             "Fingers out of the caliper",
             "Airbag: ",
             "High voltage: ");

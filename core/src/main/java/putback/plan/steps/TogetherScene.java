@@ -17,6 +17,8 @@ final class TogetherScene {
     final BitSet loose = new BitSet();
     /** Able to lose its aid: tight, or run down where it is tightened under load. */
     final BitSet secured = new BitSet();
+    /** Looked at a second time. */
+    final BitSet seen = new BitSet();
 
     TogetherScene(Job job, ApartScene apart) {
         this.job = job;

@@ -42,8 +42,7 @@ final class Turn {
     private void renew(String name, List<Part> parts, String reason) {
         freeOldSpring(parts);
         Part first = parts.get(0);
-        String text = "Lay the new " + Words.low(name) + " beside the old: same shape, length, threads and brackets?"
-                + reason;
+        String text = "Lay the new " + Words.low(name) + " beside the old: " + Comparison.of(parts) + reason;
         log.add(Draft.with(Act.RENEW, first, text)
                 .together(parts.subList(1, parts.size()))
                 .caution(cautions.renew(parts)));

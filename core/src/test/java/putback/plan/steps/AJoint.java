@@ -31,6 +31,7 @@ public final class AJoint {
     private final JointKind kind;
     private final List<String> joins;
     private int count = 1;
+    private @Nullable String thread;
     private @Nullable Length hex;
     private Holding hold = Holding.NOTHING;
     private Tightening tightening = Tightening.UNKNOWN;
@@ -75,6 +76,11 @@ public final class AJoint {
 
     public AJoint hex(double millimetres) {
         hex = new Length(millimetres);
+        return this;
+    }
+
+    public AJoint thread(String designation) {
+        thread = designation;
         return this;
     }
 
@@ -238,7 +244,7 @@ public final class AJoint {
     private Fastener fastener() {
         return new Fastener(
                 count,
-                null,
+                thread,
                 null,
                 hex,
                 hold,
