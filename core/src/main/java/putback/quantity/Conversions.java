@@ -28,9 +28,8 @@ final class Conversions {
     private Conversions() {}
 
     /** Exact where the result ends as a decimal, else to 34 digits. */
-    static BigDecimal toCoherent(BigDecimal number, Symbol symbol, Kind kind) {
-        UnitConverter converter =
-                kind == Kind.DISTANCE ? between(Units.METRE, MetricPrefix.KILO(Units.METRE)) : TO_COHERENT.get(symbol);
+    static BigDecimal toCoherent(BigDecimal number, Symbol symbol) {
+        UnitConverter converter = TO_COHERENT.get(symbol);
         if (converter == null) {
             throw new IllegalArgumentException(symbol + " needs no conversion");
         }
@@ -50,6 +49,7 @@ final class Conversions {
         converters.put(Symbol.CENTIMETRE, between(MetricPrefix.CENTI(Units.METRE), MILLIMETRE));
         converters.put(Symbol.METRE, between(Units.METRE, MILLIMETRE));
         converters.put(Symbol.INCH, between(USCustomary.INCH, MILLIMETRE));
+        converters.put(Symbol.MILE, between(USCustomary.MILE, MetricPrefix.KILO(Units.METRE)));
         converters.put(Symbol.RADIAN, between(Units.RADIAN, USCustomary.DEGREE_ANGLE));
         converters.put(Symbol.SECOND, between(Units.SECOND, Units.MINUTE));
         converters.put(Symbol.HOUR, between(Units.HOUR, Units.MINUTE));

@@ -4,7 +4,7 @@ package putback.quantity;
 enum Kind {
     TORQUE("a torque", "N·m, lbf·ft, lbf·in or kgf·m", "98 N·m or 72 lbf·ft"),
     LENGTH("a length", "mm, cm, m or in", "18 mm or 9/16 in"),
-    DISTANCE("a distance", "km or m", "120000 km"),
+    DISTANCE("a distance", "km or mi", "120000 km or 75000 mi"),
     ANGLE("an angle", "deg or rad", "90 deg or 90°"),
     TIME("a time", "s, min or h", "3 min or 36 s"),
     FORCE("a force", "kN, N or lbf", "50 kN"),

@@ -28,23 +28,26 @@ final class Quantities {
         if (symbol == null) {
             return refused(text, unknown(number.rest(), kind), kind);
         }
-        if (!symbol.fits(kind)) {
+        if (symbol == Symbol.METRE && kind == Kind.DISTANCE) {
+            return refused(text, " is in metres, which no odometer counts; if miles are meant write mi", kind);
+        }
+        if (symbol.kind() != kind) {
             return refused(text, " is " + symbol.kind().phrase() + ", not " + kind.phrase(), kind);
         }
         if (number.isFraction() && symbol != Symbol.INCH) {
             return refused(text, " is a fraction, which goes with inches only", kind);
         }
-        BigDecimal coherent = coherent(number, symbol, kind);
+        BigDecimal coherent = coherent(number, symbol);
         return coherent.abs().compareTo(LARGEST) < 0
                 ? new Parsed.Value<>(coherent)
                 : refused(text, " is larger than anything on a car", kind);
     }
 
-    private static BigDecimal coherent(NumberText number, Symbol symbol, Kind kind) {
+    private static BigDecimal coherent(NumberText number, Symbol symbol) {
         if (symbol.isCoherent()) {
             return number.numerator().scaleByPowerOfTen(symbol.tens());
         }
-        BigDecimal converted = Conversions.toCoherent(number.numerator(), symbol, kind);
+        BigDecimal converted = Conversions.toCoherent(number.numerator(), symbol);
         return number.isFraction() ? converted.divide(number.denominator(), MathContext.DECIMAL128) : converted;
     }
 
@@ -63,8 +66,8 @@ final class Quantities {
     /** The unit that differs from what was written in large and small letters only. */
     private static @Nullable String meant(String unit) {
         for (String known : new String[] {
-            "N·m", "Nm", "lbf·ft", "ft-lb", "lbf·in", "in-lb", "kgf·m", "mm", "cm", "in", "km", "deg", "rad", "min",
-            "kN", "N", "lbf", "kg", "lb", "MPa", "N/mm"
+            "N·m", "Nm", "lbf·ft", "ft-lb", "lbf·in", "in-lb", "kgf·m", "mm", "cm", "in", "km", "mi", "miles", "deg",
+            "rad", "min", "kN", "N", "lbf", "kg", "lb", "MPa", "N/mm"
         }) {
             if (known.equalsIgnoreCase(unit)) {
                 return known;

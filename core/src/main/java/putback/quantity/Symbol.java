@@ -13,6 +13,7 @@ enum Symbol {
     METRE(Kind.LENGTH),
     INCH(Kind.LENGTH),
     KILOMETRE(Kind.DISTANCE, 0),
+    MILE(Kind.DISTANCE),
     DEGREE(Kind.ANGLE, 0),
     RADIAN(Kind.ANGLE),
     SECOND(Kind.TIME),
@@ -45,11 +46,6 @@ enum Symbol {
 
     Kind kind() {
         return kind;
-    }
-
-    /** Whether it fits where that kind is asked for; metres serve as a length and as a distance. */
-    boolean fits(Kind asked) {
-        return kind == asked || (this == METRE && asked == Kind.DISTANCE);
     }
 
     /** Whether the decimal point is all that moves on the way to the coherent unit, so that no unit library is needed. */
@@ -99,6 +95,7 @@ enum Symbol {
             case "m" -> METRE;
             case "in" -> INCH;
             case "km" -> KILOMETRE;
+            case "mi", "mile", "miles" -> MILE;
             case "deg", "°", "º" -> DEGREE;
             case "rad" -> RADIAN;
             case "s" -> SECOND;

@@ -67,6 +67,11 @@ public record Adapter(double factor) {
         return within == 0 ? 1 : within == 180 ? -1 : Math.cos(Math.toRadians(within));
     }
 
+    /** Whether it makes the lever longer or shorter, so that it matters where the hand pulls. */
+    public boolean changesTheLever() {
+        return factor != 1;
+    }
+
     /** Whether a small error of the lengths, or of where the hand pulls, makes a large one of the torque. */
     public boolean isDelicate() {
         return factor < LEAST_SURE || factor > MOST_SURE;

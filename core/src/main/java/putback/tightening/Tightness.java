@@ -42,6 +42,13 @@ public record Tightness(
         return Answering.of(asked);
     }
 
+    /** Whether the bolt yields at this torque by itself, so that no wrench should be set to it. */
+    public boolean breaksIt() {
+        boolean tooMuch = !plausibility.isPlausible()
+                && torque.newtonMetres() > plausibility.high().newtonMetres();
+        return yieldUse > 1 || tooMuch;
+    }
+
     /** What a person should know about the figures, each a sentence. */
     public List<String> notes() {
         return TightnessNotes.of(this);

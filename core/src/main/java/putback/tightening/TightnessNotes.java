@@ -50,12 +50,7 @@ final class TightnessNotes {
         if (hex == null) {
             return;
         }
-        String doubt = HexSizes.doubt(asked.thread(), hex);
-        notes.add(
-                doubt == null
-                        ? "A hexagon of " + hex.acrossFlats() + " goes with "
-                                + asked.thread().designation() + "."
-                        : Character.toUpperCase(doubt.charAt(0)) + doubt.substring(1));
+        notes.add(HexSizes.said(asked.thread(), hex));
     }
 
     private static void scatter(Tightness answer, List<String> notes) {

@@ -68,7 +68,7 @@ class ConversionTest {
         agree("in", Kind.LENGTH, USCustomary.INCH, millimetre);
         agree("cm", Kind.LENGTH, MetricPrefix.CENTI(Units.METRE), millimetre);
         agree("m", Kind.LENGTH, Units.METRE, millimetre);
-        agree("m", Kind.DISTANCE, Units.METRE, MetricPrefix.KILO(Units.METRE));
+        agree("mi", Kind.DISTANCE, USCustomary.MILE, MetricPrefix.KILO(Units.METRE));
         agree("rad", Kind.ANGLE, Units.RADIAN, USCustomary.DEGREE_ANGLE);
         agree("s", Kind.TIME, Units.SECOND, Units.MINUTE);
         agree("h", Kind.TIME, Units.HOUR, Units.MINUTE);

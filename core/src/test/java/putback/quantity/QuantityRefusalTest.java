@@ -90,7 +90,11 @@ class QuantityRefusalTest {
     }
 
     @Test
-    void a_length_is_no_distance_driven_unless_it_is_in_metres() {
+    void a_length_is_no_distance_driven_and_metres_are_not_taken_for_miles() {
+        assertThat(refusal(Distance.parse("56000 m")))
+                .isEqualTo(
+                        "\"56000 m\" is in metres, which no odometer counts; if miles are meant write mi; write it in"
+                                + " km or mi, such as 120000 km or 75000 mi");
         assertThat(refusal(Distance.parse("5 mm"))).contains("is a length, not a distance");
         assertThat(refusal(Length.parse("5 km"))).contains("is a distance, not a length");
     }

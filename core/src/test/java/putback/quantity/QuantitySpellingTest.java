@@ -123,7 +123,9 @@ class QuantitySpellingTest {
         assertThat(Stress.parse("640 MPa")).isEqualTo(new Parsed.Value<>(new Stress(640)));
         assertThat(SpringRate.parse("28,5 N/mm")).isEqualTo(new Parsed.Value<>(new SpringRate(28.5)));
         assertThat(Distance.parse("120000 km")).isEqualTo(new Parsed.Value<>(new Distance(120_000)));
-        assertThat(Distance.parse("500 m")).isEqualTo(new Parsed.Value<>(new Distance(0.5)));
+        for (String miles : new String[] {"56000 mi", "56000 miles", "56000mile"}) {
+            assertThat(Distance.parse(miles)).as(miles).isEqualTo(new Parsed.Value<>(new Distance(90_123.264)));
+        }
     }
 
     @Test

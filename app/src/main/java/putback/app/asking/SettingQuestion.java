@@ -109,6 +109,10 @@ public final class SettingQuestion {
 
     private static List<String> remarks(Adapter adapter) {
         List<String> remarks = new ArrayList<>();
+        if (adapter.changesTheLever()) {
+            remarks.add("Pull where the length of the wrench was measured to: with an adapter a hand further in or out"
+                    + " changes the torque.");
+        }
         if (adapter.isDelicate()) {
             remarks.add("With a factor of " + Torque.figure(adapter.factor())
                     + " a small error in a length, or in where the hand pulls, makes a large one in the torque.");

@@ -33,7 +33,7 @@ final class AlongsideCommand implements Command {
                 List.of(
                         Renewing.RENEW,
                         Renewing.SIDE,
-                        Option.value(MILEAGE, "\"90000 km\"", "how far the parts have come"),
+                        Option.value(MILEAGE, "\"90000 km\"", "how far the parts have come, km or mi"),
                         Option.value(HORIZON, "\"20000 km\"", "how far one looks ahead; 20000 km if not said"),
                         Option.value(RATE, "60.00", "an hour's work, for the expected saving in money"),
                         Option.flag("--json", "for other programs")));
@@ -48,7 +48,7 @@ final class AlongsideCommand implements Command {
 
                 With --mileage, a part whose sheet gives a life also gets the chance that it
                 fails within the horizon, having lasted so far, and what doing it now saves on
-                average: that chance times the minutes saved.
+                average: that chance times the minutes saved, with --rate in money too.
                 """;
     }
 
@@ -57,6 +57,12 @@ final class AlongsideCommand implements Command {
         Renewing renewing = Renewing.of(NAME, arguments);
         LifeLeft left = lifeLeft(arguments);
         BigDecimal rate = Numbers.money(NAME, arguments, RATE, new BigDecimal("0.01"));
+        if (left == null && (rate != null || arguments.has(HORIZON))) {
+            throw Renewing.fault(
+                    NAME,
+                    (rate != null ? RATE : HORIZON) + " says nothing without " + MILEAGE
+                            + ", which tells how worn the parts are; add " + MILEAGE + " \"90000 km\"");
+        }
         Read.Sheet sheet = SheetFile.open(arguments.operands().get(0), terminal);
         Wanted wanted = sheet == null ? null : renewing.on(sheet.assembly(), sheet.name(), terminal);
         if (sheet == null || wanted == null) {
@@ -73,7 +79,7 @@ final class AlongsideCommand implements Command {
                 .print(
                         arguments.has("--json")
                                 ? AlongsideJson.of(plan, neighbours, left, rate) + "\n"
-                                : AlongsideText.of(plan, neighbours, left, Screen.here()));
+                                : AlongsideText.of(plan, neighbours, left, rate, Screen.here()));
         return Exit.DONE;
     }
 

@@ -36,6 +36,9 @@ public final class AlongsideJson {
             json.key("aloneMinutes").value(one.alone().decimal());
             json.key("savedMinutes").value(one.saved().decimal());
             json.key("price").value(price == null ? null : price.toPlainString());
+            BigDecimal now = one.priceNow();
+            json.key("priceNow").value(now == null ? null : now.toPlainString());
+            json.key("sold").value(one.soldAsAxleSet() ? "axle set" : "each");
             Bond bond = one.bond();
             json.key("goesWith").value(bond == null ? null : bond.word());
             json.key("extraTotalMinutes").value(one.extraInAll().decimal());

@@ -26,7 +26,8 @@ public final class TravelJson {
             json.key("adjust").beginObject();
             json.key("boltShiftMm").number(adjustment.boltShiftMm());
             json.key("rodMm").number(adjustment.rodMm());
-            json.key("rodTurns").number(adjustment.rodTurns()).endObject();
+            json.key("rodTurns").number(adjustment.rodTurns());
+            json.key("doubts").strings(adjustment.doubts()).endObject();
             wheel(json.key("before"), adjustment.before());
             wheel(json.key("after"), adjustment.after());
         }

@@ -9,26 +9,30 @@ import putback.app.text.Page.Ink;
 import putback.labour.alongside.LifeLeft;
 import putback.labour.alongside.Neighbour;
 import putback.plan.Plan;
-import putback.quantity.Distance;
 import putback.sheet.Life;
 
 /** What could be renewed as well, for the talk before the job. */
 public final class AlongsideText {
     private static final int FIGURE = 8;
+    private static final BigDecimal SIXTY = BigDecimal.valueOf(60);
 
     private final Page page;
     private final @Nullable LifeLeft left;
+    private final @Nullable BigDecimal rate;
 
-    private AlongsideText(Page page, @Nullable LifeLeft left) {
+    private AlongsideText(Page page, @Nullable LifeLeft left, @Nullable BigDecimal rate) {
         this.page = page;
         this.left = left;
+        this.rate = rate;
     }
 
     /**
      * @param left how far the car has come; null when that is not said
+     * @param rate an hour's work; null when it is not said
      */
-    public static String of(Plan plan, List<Neighbour> neighbours, @Nullable LifeLeft left, Screen screen) {
-        AlongsideText text = new AlongsideText(new Page(screen), left);
+    public static String of(
+            Plan plan, List<Neighbour> neighbours, @Nullable LifeLeft left, @Nullable BigDecimal rate, Screen screen) {
+        AlongsideText text = new AlongsideText(new Page(screen), left, rate);
         text.write(plan, neighbours);
         return text.page.toString();
     }
@@ -62,7 +66,7 @@ public final class AlongsideText {
 
     private void rows(List<Neighbour> neighbours) {
         for (Neighbour one : neighbours) {
-            BigDecimal price = one.price();
+            BigDecimal price = one.priceNow();
             page.row(
                     "  ",
                     "  ",
@@ -73,7 +77,7 @@ public final class AlongsideText {
                             (one.proven() ? "" : "~") + Figures.minutes(one.extra()),
                             Figures.minutes(one.alone()),
                             Figures.minutes(one.saved()),
-                            price == null ? "-" : price.toPlainString()));
+                            price == null ? "-" : price.toPlainString() + (one.soldAsAxleSet() ? "*" : "")));
         }
     }
 
@@ -83,13 +87,10 @@ public final class AlongsideText {
                         Ink.PLAIN,
                         "Minutes of work and set-up on the way apart: what it adds now, what it takes alone later, and the"
                                 + " difference. Each line is by itself: two of them together may add less.");
-        if (left != null) {
-            page.words(
-                    Ink.PLAIN,
-                    "\"fails 1 in 9\": within " + kilometres(left.horizon()) + ", having lasted "
-                            + kilometres(left.mileage())
-                            + "; in brackets the minutes that doing it now then saves on average.");
+        if (neighbours.stream().anyMatch(Neighbour::soldAsAxleSet)) {
+            page.words(Ink.PLAIN, "* sold as an axle set: the price is for both sides together, and is paid once.");
         }
+        lives(neighbours);
         boolean sure = true;
         for (Neighbour one : neighbours) {
             sure &= one.proven();
@@ -99,6 +100,20 @@ public final class AlongsideText {
         }
     }
 
+    private void lives(List<Neighbour> neighbours) {
+        if (left == null) {
+            return;
+        }
+        boolean known = neighbours.stream().anyMatch(one -> one.life() != null);
+        page.words(
+                Ink.PLAIN,
+                known
+                        ? "\"fails\": its odds to fail within " + left.horizon().text() + ", having lasted "
+                                + left.mileage().text() + "; in brackets the minutes that doing it now then saves on"
+                                + " average" + (rate == null ? "." : ", and their price.")
+                        : "The mileage changes nothing here: the sheet gives no life of any of these parts.");
+    }
+
     private String wear(Neighbour one) {
         Life life = one.life();
         if (left == null || life == null) {
@@ -106,12 +121,14 @@ public final class AlongsideText {
         }
         double chance = left.fails(life);
         BigDecimal saved = BigDecimal.valueOf(chance).multiply(one.saved().decimal());
+        String money = rate == null
+                ? ""
+                : ", "
+                        + saved.multiply(rate)
+                                .divide(SIXTY, 2, RoundingMode.HALF_UP)
+                                .toPlainString();
         return ", fails " + Odds.said(chance) + " ("
-                + saved.setScale(1, RoundingMode.HALF_UP).toPlainString() + " min)";
-    }
-
-    private static String kilometres(Distance distance) {
-        return BigDecimal.valueOf(distance.kilometres()).stripTrailingZeros().toPlainString() + " km";
+                + saved.setScale(1, RoundingMode.HALF_UP).toPlainString() + " min" + money + ")";
     }
 
     private static String row(String now, String alone, String saved, String price) {

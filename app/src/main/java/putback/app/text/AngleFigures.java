@@ -5,9 +5,12 @@ import putback.quantity.DegreesMinutes;
 
 /** Angles as a mechanic reads them: in degrees, and in degrees and minutes. */
 public final class AngleFigures {
-    private static final String[] EIGHTHS = {"", "1/8", "1/4", "3/8", "1/2", "5/8", "3/4", "7/8"};
+    private static final int SIXTEENTHS = 16;
 
     private static final double SAME = 0.04;
+
+    /** A fraction that is further off than this share of the turn is not offered as about the same. */
+    private static final double NEAR = 0.12;
 
     private AngleFigures() {}
 
@@ -27,16 +30,35 @@ public final class AngleFigures {
         return text.startsWith("-") && text.chars().noneMatch(c -> c >= '1' && c <= '9') ? text.substring(1) : text;
     }
 
-    /** Turns to the nearest eighth, as they are turned by hand; empty where that says nothing more. */
-    static String eighths(double turns) {
-        long eighths = Math.round(turns * 8);
-        String part = EIGHTHS[(int) (eighths % 8)];
-        boolean exact = Math.abs(turns * 8 - eighths) < SAME;
-        if (eighths == 0 || (exact && part.isEmpty())) {
+    /** Turns as they are turned by hand, to the nearest sixteenth or between two; empty where that says nothing more. */
+    static String fraction(double turns) {
+        double sixteenths = turns * SIXTEENTHS;
+        long near = Math.round(sixteenths);
+        boolean exact = Math.abs(sixteenths - near) < SAME;
+        if (near % SIXTEENTHS == 0 && exact) {
             return "";
         }
-        long whole = eighths / 8;
-        String both = whole == 0 ? part : part.isEmpty() ? "" + whole : whole + " " + part;
-        return exact ? " (" + both + ")" : " (about " + both + ")";
+        if (exact) {
+            return " (" + named(near) + ")";
+        }
+        if (near > 0 && Math.abs(sixteenths - near) <= NEAR * sixteenths) {
+            return " (about " + named(near) + ")";
+        }
+        long below = (long) Math.floor(sixteenths);
+        return below == 0
+                ? " (less than " + named(1) + ")"
+                : " (between " + named(below) + " and " + named(below + 1) + ")";
+    }
+
+    private static String named(long sixteenths) {
+        long whole = sixteenths / SIXTEENTHS;
+        long above = sixteenths % SIXTEENTHS;
+        long below = SIXTEENTHS;
+        while (above > 0 && above % 2 == 0) {
+            above /= 2;
+            below /= 2;
+        }
+        String part = above == 0 ? "" : above + "/" + below;
+        return whole == 0 ? part : part.isEmpty() ? "" + whole : whole + " " + part;
     }
 }

@@ -207,7 +207,7 @@ public final class AnglesText {
         String way = adjuster.ways().isEmpty() ? "" : " " + adjuster.ways().get(step.by() > 0 ? 1 : 0);
         return AngleNotes.capital(adjuster.id().replace('-', ' ')) + ": " + amount + " " + adjuster.per()
                 + (adjuster.whole() && size != 1 ? "s" : "")
-                + (turns && !adjuster.whole() ? AngleFigures.eighths(size) : "") + way + effects(step);
+                + (turns && !adjuster.whole() ? AngleFigures.fraction(size) : "") + way + effects(step);
     }
 
     private static String effects(Turned.Step step) {

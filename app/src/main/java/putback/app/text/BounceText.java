@@ -21,6 +21,8 @@ public final class BounceText {
         StringBuilder text = new StringBuilder();
         if (decays.size() == 1) {
             corner(text, "corner", decays.get(0));
+            text.append("No limit is published for this test: record the other side the same way, and\n")
+                    .append("give both files. Look first at the damper of a side that is damped clearly less.\n");
             return text.toString();
         }
         corner(text, "left", decays.get(0));

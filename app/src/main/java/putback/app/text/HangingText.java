@@ -14,10 +14,7 @@ public final class HangingText {
     public static String of(@Nullable StrutJob job, @Nullable Hanging hanging) {
         StringBuilder text = new StringBuilder();
         if (job != null) {
-            text.append("\nAfter the job, before anything is set:\n");
-            row(text, "  now", job.before());
-            row(text, "  play, top in", job.inward());
-            row(text, "  play, top out", job.outward());
+            strut(text, job);
         }
         if (hanging != null) {
             text.append('\n');
@@ -34,6 +31,26 @@ public final class HangingText {
                             + " it, and tie the hub up.");
         }
         return text.toString();
+    }
+
+    private static void strut(StringBuilder text, StrutJob job) {
+        double lower = job.lower().millimetres();
+        String stands = lower == 0 ? "" : lower > 0 ? "lower" : "higher";
+        text.append("\nAfter the job");
+        if (lower != 0) {
+            text.append(", the body ")
+                    .append(AngleFigures.plain(Math.abs(lower), 1))
+                    .append(" mm ")
+                    .append(stands);
+        }
+        text.append(", before anything is set:\n");
+        row(text, "  now", job.before());
+        if (job.play().millimetres() == 0) {
+            row(text, lower == 0 ? "  after" : "  " + stands, job.inward());
+        } else {
+            row(text, "  play, top in", job.inward());
+            row(text, "  play, top out", job.outward());
+        }
     }
 
     private static void row(StringBuilder text, String name, WheelPosition wheel) {

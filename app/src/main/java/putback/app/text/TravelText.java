@@ -55,7 +55,10 @@ public final class TravelText {
                             ? "Leave the bolted joint of strut and carrier as it is.\n"
                             : String.format(
                                     Locale.ROOT,
-                                    "Shift the bolted joint of strut and carrier by %.2f mm, wheel top %s.\n",
+                                    "%s of strut and carrier by %.2f mm, wheel top %s.\n",
+                                    adjustment.isBeyondHoles()
+                                            ? "It would take a shift at the bolted joint"
+                                            : "Shift the bolted joint",
                                     Math.abs(bolt),
                                     bolt > 0 ? "outboard" : "inboard"));
         }
@@ -65,11 +68,15 @@ public final class TravelText {
         }
         text.append(String.format(
                 Locale.ROOT,
-                "Camber goes from %.2f to %.2f deg, toe from %.2f to %.2f deg.\n",
+                "Camber %s from %.2f to %.2f deg, toe from %.2f to %.2f deg.\n",
+                adjustment.isBeyondHoles() ? "would go" : "goes",
                 plain(adjustment.before().camberDeg()),
                 plain(adjustment.after().camberDeg()),
                 plain(adjustment.before().toeDeg()),
                 plain(adjustment.after().toeDeg())));
+        for (String doubt : adjustment.doubts()) {
+            RowText.wrapped(text, "", doubt);
+        }
     }
 
     private static String turning(double rod, Adjustment adjustment) {

@@ -168,8 +168,34 @@ class AlongsideCommandTest {
         Said said = Said.by("alongside", "demo-van", "--renew", "left.damper", "--mileage", "90000 km");
         assertThat(said.exit()).isEqualTo(Exit.DONE);
         assertThat(said.out()).containsSubsequence("USUALLY WITH IT", "goes in pairs across", "ALONGSIDE");
-        assertThat(said.out()).contains(", fails 16 in 100 (1.8 min)", "within 20000 km");
+        assertThat(said.out()).contains(", fails 16 in 100 (1.8 min)", "within 20000 km (12427 mi), having lasted");
         assertThat(said.out().lines()).allMatch(line -> line.length() <= 80);
+    }
+
+    @Test
+    void milesAreTaken_andTheSavingIsShownInMoney() {
+        String[] words = {"alongside", "demo-van", "--renew", "left.damper", "--mileage", "56000 mi", "--rate", "60"};
+        assertThat(Said.by(words).out().replaceAll("\\s+", " "))
+                .contains(", fails 17 in 100 (1.8 min,", " 1.77)", "90123 km (56000 mi)", "and their price.");
+    }
+
+    @Test
+    void aMileage_whereTheSheetKnowsNoLife_isSaidToChangeNothing() {
+        Said said = Said.by("alongside", "front-strut", "--renew", "left.strut", "--mileage", "90000 km");
+        assertThat(said.out().replaceAll("\\s+", " "))
+                .contains("The mileage changes nothing here: the sheet gives no life")
+                .doesNotContain("fails");
+    }
+
+    @Test
+    void anAxleSet_isMarked_andCostsNothingMoreWhereItsOtherSideIsBought() {
+        Said said = Said.by("alongside", "demo-van", "--renew", "damper");
+        assertThat(said.out()).containsPattern("Brake disc, left .* 63\\.00\\*").contains("paid once");
+        Map<String, Object> disc = item(json("alongside", "demo-van", "--renew", "damper", "--json"), "left.disc");
+        assertThat(disc).containsEntry("price", "63.00").containsEntry("priceNow", "63.00");
+        assertThat(disc).containsEntry("sold", "axle set");
+        Map<String, Object> other = item(json("alongside", "demo-van", "--renew", "left.disc", "--json"), "right.disc");
+        assertThat(other).containsEntry("price", "63.00").containsEntry("priceNow", "0.00");
     }
 
     @Test
@@ -193,9 +219,13 @@ class AlongsideCommandTest {
             delimiter = '|',
             value = {
                 "--mileage|90000|has no unit",
-                "--mileage|-5 km|a mileage of -5.0 km is not possible",
+                "--mileage|-5 km|a mileage of -5 km (-3 mi) is not possible",
+                "--mileage|90000000 km|a mileage of 90000000 km (55923407 mi) is not possible",
+                "--mileage|56000 m|is in metres, which no odometer counts; if miles are meant write mi",
                 "--horizon|0 km|looks nowhere",
                 "--rate|NaN|is not a plain number",
+                "--rate|60|--rate says nothing without --mileage",
+                "--horizon|5000 km|--horizon says nothing without --mileage",
                 "--rate|-1|--rate is an amount of money",
                 "--side|up|--side is left, right or both"
             })

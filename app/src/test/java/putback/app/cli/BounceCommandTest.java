@@ -45,6 +45,12 @@ class BounceCommandTest {
     }
 
     @Test
+    void oneFile_saysToRecordTheOtherSide() throws IOException {
+        String one = file("a.csv", csv(0.3, ",", ""));
+        assertThat(Said.by("bounce", one).out()).contains("record the other side the same way");
+    }
+
+    @Test
     void twoFiles_compareLeftAndRight() throws IOException {
         String left = file("l.csv", csv(0.12, ",", ""));
         String right = file("r.csv", csv(0.3, ",", ""));

@@ -115,6 +115,31 @@ class KinematicsCommandTest {
     }
 
     @Test
+    void aLowerBodyWithoutPlay_isOneRow_thatSaysLower() throws IOException {
+        String[] rows = said(STRUT, "--lower", "30mm")
+                .out()
+                .substring(said(STRUT, "--lower", "30mm").out().indexOf("After the job"))
+                .split("\n");
+        assertThat(rows[0]).isEqualTo("After the job, the body 30.0 mm lower, before anything is set:");
+        assertThat(rows[1]).startsWith("  now ");
+        assertThat(rows[2]).startsWith("  lower ");
+        assertThat(rows).hasSize(3);
+        assertThat(said(STRUT, "--lower", "30mm", "--play", "1mm").out()).contains("  play, top in", "  play, top out");
+    }
+
+    @Test
+    void aShiftThatNoHoleGives_isNoInstruction_andItsDoubtIsSaid() throws IOException {
+        assertThat(said(STRUT, "--want", "camber=+9deg").out().replaceAll("\\s+", " "))
+                .contains("It would take ", "No strut's bolt holes", "Toe shifts with it")
+                .doesNotContain("Shift the bolted joint");
+        assertThat(said(STRUT, "--want", "camber=+9deg", "--json").out())
+                .contains("\"doubts\":[\"No strut's bolt holes");
+        assertThat(said(STRUT, "--want", "camber=+0.60deg,toe=+0.25deg").out())
+                .contains("Shift the bolted joint")
+                .doesNotContain("No strut");
+    }
+
+    @Test
     void thePicture_isWritten_butNeverOverTheFileItself() throws IOException {
         Path picture = folder.resolve("corner.svg");
         assertThat(said(STRUT, "--svg", picture.toString()).exit()).isEqualTo(Exit.DONE);

@@ -30,6 +30,29 @@ class TightenCommandTest {
     }
 
     @Test
+    void aHexagonThatOnlyAPipeUnionHas_isDoubtedOnABolt_andOnWheelNuts(@TempDir Path folder) throws IOException {
+        String[] words = {"tighten", "--thread", "M12x1.25", "--class", "10.9", "--torque", "98 N·m", "--hex", "13mm"};
+        assertThat(Said.by(words).out().replaceAll("\\s+", " "))
+                .contains("A hexagon of 13 mm does not go with M12x1.25; met on it: 18 mm, 15 mm");
+        Path sheet = Files.writeString(folder.resolve("van.yaml"), """
+                sheet: van
+                title: A van
+                base: front-strut
+                joints:
+                  wheel-nuts: {hex: 13 mm}
+                """);
+        assertThat(Said.by("check", sheet.toString()).err())
+                .contains("doubtful: joint wheel-nuts: a hexagon of 13 mm does not go with M12x1.5");
+    }
+
+    @Test
+    void aSettingWithAnAdapter_saysWhereToPull_andWithoutOneItDoesNot() {
+        String[] with = {"setting", "--torque", "90 N·m", "--wrench", "400mm", "--adapter", "50mm"};
+        assertThat(Said.by(with).out()).contains("Pull where the length of the wrench was measured to");
+        assertThat(Said.by("setting", "--torque", "90 N·m").out()).doesNotContain("Pull where");
+    }
+
+    @Test
     void anAngleWithoutStiffness_addsSomethingUnknown() {
         String[] words = {"tighten", "--thread", "M12", "--class", "10.9", "--torque", "60 N·m", "--angle", "90 deg"};
         assertThat(Said.by(words).out()).contains("What the angle adds is not known");

@@ -68,6 +68,33 @@ class TighteningPageTest {
         }
     }
 
+    @Test
+    void aTorqueAtWhichTheBoltYields_getsNoSettingOfAnyWrench() {
+        try (BrowserContext context = SCREENS.withoutScript()) {
+            Page page = context.newPage();
+            String breaking = "tightening?thread=M12x1.25&class=12.9&torque=300+N%C2%B7m";
+            for (String address : new String[] {breaking, breaking + "&wrench=400mm&adapter=50mm"}) {
+                page.navigate(SCREENS.address() + address);
+                assertThat(page.textContent(".verdict")).contains("The bolt yields");
+                assertThat(page.textContent("ul.wrench"))
+                        .contains("No setting: the bolt yields")
+                        .doesNotContain("Set the", "set 300");
+            }
+        }
+    }
+
+    @Test
+    void torqueAndAdapterWithoutAThread_giveTheSetting_andWhatIsMissingIsNamed() {
+        try (BrowserContext context = SCREENS.withoutScript()) {
+            Page page = context.newPage();
+            page.navigate(SCREENS.address() + "tightening?torque=90+N%C2%B7m&wrench=400mm&adapter=50mm");
+            assertThat(page.textContent("ul.wrench")).contains("Set the wrench to 80 N·m");
+            assertThat(page.textContent(".lead")).contains("Still to be typed: the thread and the class.");
+            page.navigate(SCREENS.address() + "tightening?thread=M12");
+            assertThat(page.textContent(".lead")).contains("Still to be typed: the class and a torque.");
+        }
+    }
+
     @ParameterizedTest
     @CsvSource({"LIGHT,1280", "DARK,1280", "LIGHT,390", "DARK,390", "LIGHT,320"})
     void page_fits_andBreaksNoRuleOfAccess(ColorScheme scheme, int width) {

@@ -31,13 +31,27 @@ class WheelPagesTest {
             Page page = context.newPage();
             page.navigate(SCREENS.address() + "angles");
             page.fill("input[name='front.left.toe']", "0°15'");
-            page.fill("input[name='front.right.toe']", "0.05");
+            page.fill("input[name='front.right.toe']", "0.05 deg");
             page.waitForSelector("pre.report:has-text('0.05')");
             assertThat(page.textContent(".report")).contains("0.25", "(0°18')");
             assertThat(page.isVisible(".drawing svg")).isTrue();
             page.fill("input[name='front.right.toe']", "green");
             page.waitForSelector(".fault");
             assertThat(page.textContent(".fault")).contains("green");
+        }
+    }
+
+    @Test
+    void aToeWithoutItsUnit_isRefused_whetherMillimetresAreExpectedOrNot_andABareCamberIsDegrees() {
+        try (BrowserContext context = SCREENS.withoutScript()) {
+            Page page = context.newPage();
+            for (String more : new String[] {"", "&toe-read-at=406.4+mm"}) {
+                page.navigate(SCREENS.address() + "angles?front.left.toe=3&front.right.toe=0+deg" + more);
+                assertThat(page.textContent(".fault")).contains("toe", "\"3\" has no unit; write a toe as 0.10 deg");
+                assertThat(page.locator(".report").count()).isZero();
+            }
+            page.navigate(SCREENS.address() + "angles?front.left.camber=-0.5");
+            assertThat(page.textContent(".report")).contains("-0.50");
         }
     }
 
@@ -49,7 +63,7 @@ class WheelPagesTest {
             page.click("summary");
             page.fill("textarea", FILE);
             page.click("button");
-            assertThat(page.textContent(".report")).contains("Left rod: 0.57 turn (about 5/8)");
+            assertThat(page.textContent(".report")).contains("Left rod: 0.57 turn (about 9/16)");
             assertThat(page.inputValue("textarea")).contains("left-rod");
         }
     }
@@ -78,7 +92,8 @@ class WheelPagesTest {
     void pages_fit_andBreakNoRuleOfAccess(ColorScheme scheme, int width) {
         try (BrowserContext context = SCREENS.context(width, scheme)) {
             Page page = context.newPage();
-            for (String address : new String[] {"angles", "angles?front.left.toe=0.2&front.right.toe=0", "corner"}) {
+            for (String address :
+                    new String[] {"angles", "angles?front.left.toe=0.2+deg&front.right.toe=0+deg", "corner"}) {
                 page.navigate(SCREENS.address() + address);
                 assertThat(new AxeBuilder(page).analyze().getViolations())
                         .as(address)

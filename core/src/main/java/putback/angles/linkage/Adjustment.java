@@ -1,5 +1,7 @@
 package putback.angles.linkage;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import putback.quantity.Angle;
 import putback.quantity.Length;
@@ -22,6 +24,12 @@ public record Adjustment(
 
     /** An adjustment beyond these is none that a bolt hole or a thread allows, whatever the geometry does. */
     private static final double MOST_DEG = 20;
+
+    /** More than slotted holes and eccentric bolts of a strut give either way. Common practice, no source. */
+    private static final double MOST_SHIFT_MM = 4;
+
+    /** A change of toe below this is within what a gauge tells. */
+    private static final double TOE_MATTERS_DEG = 0.05;
 
     /** What came of asking for it. */
     public sealed interface Asked {
@@ -60,6 +68,25 @@ public record Adjustment(
         return reached.arrived()
                 ? new Asked.Found(found(corner, reached.state(), before, camber != null, toe != null))
                 : new Asked.BeyondReach("the wanted change cannot be reached: " + Lock.ofWish(closing, reached));
+    }
+
+    /** What speaks against simply doing it, each a sentence; none where nothing does. */
+    public List<String> doubts() {
+        List<String> doubts = new ArrayList<>();
+        if (isBeyondHoles()) {
+            doubts.add("No strut's bolt holes or eccentric bolts give that: more than " + Math.round(MOST_SHIFT_MM)
+                    + " mm either way is met on none (common practice, no source). Look for what is bent, check the"
+                    + " points of the file, or want less; file no hole.");
+        }
+        if (boltShiftMm != null && rodMm == null && Math.abs(after.toeDeg() - before.toeDeg()) > TOE_MATTERS_DEG) {
+            doubts.add("Toe shifts with it: want toe as well, and set it at the track rod last.");
+        }
+        return List.copyOf(doubts);
+    }
+
+    /** Whether the bolted joint would have to shift further than its holes let it. */
+    public boolean isBeyondHoles() {
+        return boltShiftMm != null && Math.abs(boltShiftMm) > MOST_SHIFT_MM;
     }
 
     private static @Nullable Double moved(@Nullable Angle by, double fromDeg, double share) {

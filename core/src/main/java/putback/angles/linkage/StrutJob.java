@@ -7,11 +7,13 @@ import putback.quantity.Parsed;
 /**
  * What a strut job may shift: the bolted joint within its holes' play, and the ride height with new springs.
  *
+ * @param play by which the bolt that shifts may stand off either way
+ * @param lower by which the body stands lower than designed; negative where it stands higher
  * @param before as designed
  * @param inward the joint at one end of its play, wheel top in
  * @param outward at the other end
  */
-public record StrutJob(WheelPosition before, WheelPosition inward, WheelPosition outward) {
+public record StrutJob(Length play, Length lower, WheelPosition before, WheelPosition inward, WheelPosition outward) {
     private static final double MOST_PLAY = 0.2;
 
     /**
@@ -47,7 +49,7 @@ public record StrutJob(WheelPosition before, WheelPosition inward, WheelPosition
         WheelPosition outward = at(corner, share, lower.millimetres());
         return before == null || inward == null || outward == null
                 ? new Parsed.Refused<>("the geometry locks before the body stands " + lower.text() + " lower")
-                : new Parsed.Value<>(new StrutJob(before, inward, outward));
+                : new Parsed.Value<>(new StrutJob(play, lower, before, inward, outward));
     }
 
     private static @Nullable WheelPosition at(Corner corner, double boltRad, double travelMm) {

@@ -86,7 +86,23 @@ public final class Alongside {
                 alone.objective(),
                 both.total().minus(plan.total()),
                 bonds.get(target.id()),
+                isBought(target),
                 plan.proof().proven() && alone.proven() && both.proven());
+    }
+
+    /** Whether the plan renews the same on the other side, and one axle set covers both. */
+    private boolean isBought(Target target) {
+        if (target instanceof Target.OfUnit one) {
+            return one.unit().entry().soldAsAxleSet()
+                    && renewal.units().stream()
+                            .anyMatch(unit ->
+                                    unit.entry().id().equals(one.unit().entry().id()));
+        }
+        Part part = ((Target.OfPart) target).part();
+        return part.entry().soldAsAxleSet()
+                && renewal.parts().stream()
+                        .anyMatch(
+                                other -> other.entry().id().equals(part.entry().id()));
     }
 
     private List<Target> withPlan(Target target) {

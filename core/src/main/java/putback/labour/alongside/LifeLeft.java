@@ -21,11 +21,11 @@ public record LifeLeft(Distance mileage, Distance horizon) {
     public static Parsed<LifeLeft> of(Distance mileage, Distance horizon) {
         if (!(mileage.kilometres() >= 0 && mileage.kilometres() <= FURTHEST)) {
             return new Parsed.Refused<>(
-                    "a mileage of " + mileage.kilometres() + " km is not possible; it may be 0 to 5000000 km");
+                    "a mileage of " + mileage.text() + " is not possible; it may be 0 to 5000000 km");
         }
         if (!(horizon.kilometres() > 0 && horizon.kilometres() <= FURTHEST)) {
-            return new Parsed.Refused<>("a horizon of " + horizon.kilometres()
-                    + " km looks nowhere; it has to be above 0 and may be 5000000 km");
+            return new Parsed.Refused<>(
+                    "a horizon of " + horizon.text() + " looks nowhere; it has to be above 0 and may be 5000000 km");
         }
         return new Parsed.Value<>(new LifeLeft(mileage, horizon));
     }

@@ -11,7 +11,7 @@ class StrutJobTest {
     private static StrutJob job(Corner corner, double play, double lower) {
         return StrutJob.of(corner, new Length(play), new Length(lower)) instanceof Parsed.Value<StrutJob> job
                 ? job.value()
-                : new StrutJob(none(), none(), none());
+                : new StrutJob(new Length(play), new Length(lower), none(), none(), none());
     }
 
     private static WheelPosition none() {

@@ -31,7 +31,7 @@ class LifeLeftTest {
 
     @Test
     void theImpossible_isRefused() {
-        assertThat(LifeLeft.of(new Distance(-1), new Distance(1)).refusal()).contains("a mileage of -1.0 km");
+        assertThat(LifeLeft.of(new Distance(-1), new Distance(1)).refusal()).contains("a mileage of -1 km");
         assertThat(LifeLeft.of(new Distance(0), new Distance(0)).refusal()).contains("looks nowhere");
         assertThat(LifeLeft.of(new Distance(6e6), new Distance(1)).refusal()).contains("5000000 km");
     }

@@ -1,10 +1,12 @@
 package putback.store.sheets;
 
+import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 import putback.angles.readings.ToeMillimetres;
 import putback.quantity.Angle;
 import putback.quantity.Length;
 import putback.quantity.Parsed;
+import putback.quantity.PlainNumber;
 import putback.store.sheets.Node.Text;
 
 /**
@@ -45,6 +47,13 @@ record AngleAmounts(@Nullable Double toeReadAtMm) {
      */
     @Nullable
     Double toe(Fields fields, String key, Text text, double most, boolean total) {
+        if (PlainNumber.parse(text.text()) instanceof Parsed.Value<BigDecimal>) {
+            fields.fault(
+                    text.place(),
+                    key,
+                    "\"" + text.text() + "\" has no unit; write a toe as 0.10 deg, as 0°06' or as 1.2 mm");
+            return null;
+        }
         if (!(Length.parse(text.text()) instanceof Parsed.Value<Length> length)) {
             return angle(fields, key, text, most);
         }

@@ -256,7 +256,7 @@ public record PriceFigures(
     }
 
     private static Choice choice(Neighbour one) {
-        BigDecimal price = one.price();
+        BigDecimal price = one.priceNow();
         Bond bond = one.bond();
         return new Choice(
                 one.target().id(),
@@ -265,6 +265,6 @@ public record PriceFigures(
                 (one.proven() ? "" : "~") + Figures.minutes(one.extra()),
                 Figures.minutes(one.alone()),
                 Figures.minutes(one.saved()),
-                price == null ? "not known" : price.toPlainString());
+                price == null ? "not known" : price.toPlainString() + (one.soldAsAxleSet() ? ", both sides" : ""));
     }
 }

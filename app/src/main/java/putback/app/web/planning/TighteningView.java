@@ -29,12 +29,14 @@ import putback.tightening.toolbox.WrenchChoice;
  *
  * @param fault what cannot be meant so; empty for nothing
  * @param field the value it is about; empty for none
+ * @param setting of the wrench for a torque without a thread, a line each; empty where none is asked
  * @param answer null where nothing is asked yet, or something is wrong
  */
 public record TighteningView(
         Map<String, String> values,
         String fault,
         String field,
+        List<String> setting,
         @Nullable Answer answer) {
     /**
      * @param drawing the fastener, SVG
@@ -95,6 +97,25 @@ public record TighteningView(
                 && !(value("torque") + value("clamp") + value("use")).isEmpty();
     }
 
+    /** What has still to be typed before the fastener is judged. */
+    public String missing() {
+        List<String> missing = new ArrayList<>();
+        for (String name : List.of("thread", "class")) {
+            if (!hasAny(name)) {
+                missing.add("the " + name);
+            }
+        }
+        if (!hasAny("torque", "clamp", "use")) {
+            missing.add("a torque");
+        }
+        if (missing.size() == 3) {
+            return "Type thread, class and a torque: what it clamps, whether it can be right, and what a reading may be."
+                    + " A torque with wrench and adapter alone gives the setting.";
+        }
+        return "Still to be typed: " + String.join(" and ", missing) + ". Then: what it clamps, and whether the torque"
+                + " can be right.";
+    }
+
     /**
      * @param values what was typed, by name; what is blank counts as not given
      */
@@ -106,14 +127,18 @@ public record TighteningView(
                 given.put(name, value.strip());
             }
         }
-        TighteningView view = new TighteningView(given, "", "", null);
-        if (!view.isAsked()) {
-            return view;
-        }
+        TighteningView view = new TighteningView(given, "", "", List.of(), null);
+        Given asked = new Given(given::get, "");
         try {
-            return new TighteningView(given, "", "", answer(new Given(given::get, ""), garage));
+            if (view.isAsked()) {
+                return new TighteningView(given, "", "", List.of(), answer(asked, garage));
+            }
+            boolean setting = asked.has("torque") && view.hasAny("wrench", "adapter", "step", "deviation");
+            return setting
+                    ? new TighteningView(given, "", "", setting(asked, SettingQuestion.answer(asked)), null)
+                    : view;
         } catch (Unclear unclear) {
-            return new TighteningView(given, unclear.said(), unclear.field(), null);
+            return new TighteningView(given, unclear.said(), unclear.field(), List.of(), null);
         }
     }
 
@@ -147,16 +172,13 @@ public record TighteningView(
     private static List<String> wrench(Given given, Tightness answer, Garage garage) throws Unclear {
         List<String> lines = new ArrayList<>();
         Torque torque = answer.torque();
+        if (answer.breaksIt()) {
+            return List.of("No setting: the bolt yields at this torque. Check the unit, the thread, the class and the"
+                    + " source first.");
+        }
         SettingQuestion.Answer setting = SettingQuestion.answer(given.with("torque", torque));
-        ReadingWindow window = setting.window();
-        if (given.has("wrench") || given.has("step") || window != null) {
-            lines.add("Set the wrench to " + setting.setting().text() + with(given) + ": the fastener gets "
-                    + setting.atFastener().text() + ".");
-            if (window != null) {
-                lines.add("A reading of " + window.text() + " is surely right.");
-            }
-            lines.addAll(setting.remarks());
-            return lines;
+        if (given.has("wrench") || given.has("step") || setting.window() != null) {
+            return setting(given, setting);
         }
         Limits limits = Limits.usual(torque);
         Toolbox toolbox = garage.toolbox();
@@ -166,6 +188,18 @@ public record TighteningView(
         }
         Task task = new Task(tool(answer.asked()), torque, limits.least(), limits.most(), false, false, false);
         lines.addAll(WrenchText.lines(limits, new WrenchChoice(toolbox, LocalDate.now(garage.clock())).of(task)));
+        return lines;
+    }
+
+    private static List<String> setting(Given given, SettingQuestion.Answer setting) {
+        List<String> lines = new ArrayList<>();
+        ReadingWindow window = setting.window();
+        lines.add("Set the wrench to " + setting.setting().text() + with(given) + ": the fastener gets "
+                + setting.atFastener().text() + ".");
+        if (window != null) {
+            lines.add("A reading of " + window.text() + " is surely right.");
+        }
+        lines.addAll(setting.remarks());
         return lines;
     }
 

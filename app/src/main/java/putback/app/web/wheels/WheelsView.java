@@ -120,10 +120,15 @@ public record WheelsView(
             String value = value(field(place, measure)).strip();
             if (!value.isEmpty()) {
                 any = true;
-                json.key(measure.word()).value(value.matches("[+-]?[0-9]+([.,][0-9]+)?") ? value + " deg" : value);
+                json.key(measure.word()).value(isDegrees(measure, value) ? value + " deg" : value);
             }
         }
         json.endObject();
         return any;
+    }
+
+    /** A bare number is degrees, since nothing else can be meant; but for a toe, which is as often read in mm. */
+    private static boolean isDegrees(Measure measure, String value) {
+        return measure != Measure.TOE && value.matches("[+-]?[0-9]+([.,][0-9]+)?");
     }
 }
