@@ -20,10 +20,12 @@ public record CarView(
         String doubt,
         String fault,
         List<JobLine> jobs,
+        List<NotDriven> notDriven,
         List<CarSheet> sheets) {
     public CarView {
         values = Map.copyOf(values);
         jobs = List.copyOf(jobs);
+        notDriven = List.copyOf(notDriven);
         sheets = List.copyOf(sheets);
     }
 

@@ -13,7 +13,9 @@ import putback.app.web.frame.Answer;
 import putback.app.web.frame.Form;
 import putback.app.web.frame.PageGroup;
 import putback.app.web.frame.Replies;
+import putback.app.web.frame.Shelf;
 import putback.app.web.job.JobView;
+import putback.app.web.job.Ledgers;
 import putback.quantity.Shown;
 import putback.store.books.Arrival;
 import putback.store.books.Books;
@@ -38,10 +40,14 @@ public final class GaragePages implements PageGroup {
 
     private final Replies replies;
     private final Books books;
+    private final Shelf shelf;
+    private final Ledgers ledgers;
 
-    public GaragePages(Replies replies, Books books) {
+    public GaragePages(Replies replies, Books books, Shelf shelf, Ledgers ledgers) {
         this.replies = replies;
         this.books = books;
+        this.shelf = shelf;
+        this.ledgers = ledgers;
     }
 
     @Override
@@ -61,7 +67,7 @@ public final class GaragePages implements PageGroup {
         for (Recheck recheck : new Rechecks(books).due(today, MOST_FOUND)) {
             new JobLines(books).find(recheck.job()).ifPresent(job -> due.add(new DayView.Due(recheck, job)));
         }
-        replies.show(context, "day.jte", DayView.of(open, due));
+        replies.show(context, "day.jte", DayView.of(open, due, NotDriven.among(open, books, shelf, ledgers)));
     }
 
     private void search(Context context) {
@@ -76,7 +82,7 @@ public final class GaragePages implements PageGroup {
     }
 
     private CarView blank(Map<String, String> typed) {
-        return new CarView("", "A car", typed, "", "", List.of(), List.of());
+        return new CarView("", "A car", typed, "", "", List.of(), List.of(), List.of());
     }
 
     private void show(Context context, CarView view) {
@@ -95,13 +101,15 @@ public final class GaragePages implements PageGroup {
     }
 
     private CarView view(Car car, Map<String, String> values, String fault) {
+        List<JobLine> jobs = new JobLines(books).ofCar(car.id());
         return new CarView(
                 car.id(),
                 car.called(),
                 values,
                 JobView.doubt(car.vin()),
                 fault,
-                new JobLines(books).ofCar(car.id()),
+                jobs,
+                NotDriven.among(jobs, books, shelf, ledgers),
                 new CarSheets(books).history(car.id()));
     }
 

@@ -46,7 +46,7 @@ public record JobFile(
         List<Heard> devices) {
 
     /** Null when there is no such job. */
-    static @Nullable JobFile open(Books books, String id) {
+    public static @Nullable JobFile open(Books books, String id) {
         Job job = new Jobs(books).find(id).orElse(null);
         Car car = job == null ? null : new Cars(books).find(job.car()).orElse(null);
         if (job == null || car == null) {
