@@ -75,7 +75,7 @@ public final class Server implements AutoCloseable {
             groups.add(new FirstPage(replies));
         } else {
             Ledgers ledgers = new Ledgers(books);
-            groups.add(new GaragePages(replies, books));
+            groups.add(new GaragePages(replies, books, shelf, ledgers));
             groups.add(new JobPages(replies, books, shelf, ledgers));
             groups.add(new AskPages(replies, books, shelf));
             groups.add(new SaidPages(replies, books, shelf));

@@ -61,6 +61,19 @@ class CarsideHttpTest {
                 .contains("\"last\":1", "\"left.wheel-nuts\":\"out\"", "\"needs\":[", "\"settled\":false");
     }
 
+    @Test
+    void whatStaysOpenOnPurpose_isSaidOnTheJobsPage_onTheDay_andOnTheCarsPage() throws Exception {
+        Job job = BENCH.job("demo-van", "damper", "left");
+        assertThat(get("/job/" + job.id()).body()).doesNotContain("Not to be driven");
+        send(
+                job,
+                UNDO.replace("\"undo\",\"joint\":\"left.wheel-nuts\"", "\"carry\",\"part\":\"left.damper\"")
+                        .replace("}", ",\"reason\":\"goes on a trailer\"}"));
+        for (String page : new String[] {"/job/" + job.id(), "/", "/car/" + job.car()}) {
+            assertThat(get(page).body()).as(page).contains("Not to be driven", "carried by Mara: goes on a trailer");
+        }
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',

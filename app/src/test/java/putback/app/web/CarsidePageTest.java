@@ -47,31 +47,6 @@ class CarsidePageTest {
         return ((Answer.Planned) Answer.to(question, new Shelf(Garage.UNKNOWN))).plan();
     }
 
-    /** Ticks what stops, then presses the large button; a second look is made by somebody else. */
-    private static void doStep(Page page) {
-        String before = page.getAttribute("#main article", "data-n");
-        for (var box : page.querySelectorAll("#main article input[type=checkbox]")) {
-            box.check();
-        }
-        String label = page.textContent("#main article .main-go");
-        page.click("#main article .main-go");
-        if (label.startsWith("Another person")) {
-            page.fill("input[name=who]", "Teo");
-            page.click("section .main-go");
-        }
-        page.waitForFunction(
-                "n => document.querySelector('#main article')?.dataset.n !== n && !document.querySelector('input[name=who]')",
-                before);
-    }
-
-    private static boolean isAtTheEnd(Page page) {
-        return page.querySelector("#main article") == null;
-    }
-
-    private static void waitUntilSent(Page page) {
-        page.waitForFunction("() => document.getElementById('net').dataset.unsent === '0'");
-    }
-
     private static void waitForNet(Page page, String words) {
         page.waitForFunction("words => document.getElementById('net').textContent.includes(words)", words);
     }
@@ -87,12 +62,12 @@ class CarsidePageTest {
             page.waitForFunction("() => document.documentElement.dataset.kept === 'yes'");
             Page other = BENCH.open(phone, job, "Jo");
             for (int i = 0; i < 12; i++) {
-                doStep(page);
+                CarsideSteps.doStep(page);
             }
-            waitUntilSent(page);
+            CarsideSteps.waitUntilSent(page);
             cable.cut();
             for (int i = 0; i < 10; i++) {
-                doStep(page);
+                CarsideSteps.doStep(page);
             }
             waitForNet(page, "No network. 10 steps kept on this device");
             String card = page.getAttribute("#main article", "data-n");
@@ -100,17 +75,17 @@ class CarsidePageTest {
             page.waitForSelector("#main article");
             assertThat(page.getAttribute("#main article", "data-n")).isEqualTo(card);
             for (int i = 0; i < 5; i++) {
-                doStep(page);
+                CarsideSteps.doStep(page);
             }
             assertThat(events.all(job.id())).hasSize(12);
             cable.mend();
-            waitUntilSent(page);
+            CarsideSteps.waitUntilSent(page);
             assertThat(events.all(job.id())).hasSize(27);
             other.waitForFunction(
                     "n => document.querySelector('#main article').dataset.n === n",
                     page.getAttribute("#main article", "data-n"));
-            for (int i = 0; i < 80 && !isAtTheEnd(page); i++) {
-                doStep(page);
+            for (int i = 0; i < 80 && !CarsideSteps.isAtTheEnd(page); i++) {
+                CarsideSteps.doStep(page);
             }
             page.waitForFunction("() => document.querySelector('#main h1').textContent.startsWith('Settled')");
             CarsideBench.picture(page, "settled-1024");
@@ -133,7 +108,7 @@ class CarsidePageTest {
             Page page = BENCH.open(one, job, "Mara");
             Page other = BENCH.open(two, job, "Teo");
             for (int i = 0; i < 3; i++) {
-                doStep(page);
+                CarsideSteps.doStep(page);
                 other.waitForFunction(
                         "n => document.querySelector('#main article').dataset.n === n",
                         page.getAttribute("#main article", "data-n"));
@@ -160,13 +135,13 @@ class CarsidePageTest {
             press(page, "It broke");
             page.click(".list button >> nth=0");
             page.waitForSelector("article[data-n='2']");
-            doStep(page);
+            CarsideSteps.doStep(page);
             press(page, "Back");
             page.waitForSelector(".was-done");
             press(page, "That was wrong, take it back");
             press(page, "Take it back");
             page.waitForSelector("article[data-n='2'] .main-go");
-            waitUntilSent(page);
+            CarsideSteps.waitUntilSent(page);
         }
         assertThat(new Findings(BENCH.books()).of(job.id()))
                 .extracting(found -> found.urgency() + ": " + found.words() + ", " + found.by())
@@ -181,8 +156,8 @@ class CarsidePageTest {
         Job job = BENCH.job("demo-van", "damper", "left");
         try (BrowserContext phone = BENCH.device(390, 844, ColorScheme.LIGHT)) {
             Page page = BENCH.open(phone, job, "Mara");
-            doStep(page);
-            waitUntilSent(page);
+            CarsideSteps.doStep(page);
+            CarsideSteps.waitUntilSent(page);
             page.evaluate(FULL);
             String card = page.getAttribute("#main article", "data-n");
             page.click("#main article .main-go");
@@ -214,8 +189,8 @@ class CarsidePageTest {
             phone.addInitScript("const now = Date.now; Date.now = () => now() + 7 * 60000;");
             Page page = BENCH.open(phone, job, "Mara");
             page.waitForFunction("() => document.getElementById('net').textContent.includes('7 minutes ahead')");
-            doStep(page);
-            waitUntilSent(page);
+            CarsideSteps.doStep(page);
+            CarsideSteps.waitUntilSent(page);
         }
     }
 
@@ -238,7 +213,7 @@ class CarsidePageTest {
             page.click(".main-go");
             page.waitForFunction(
                     "n => document.querySelector('#main article').dataset.n !== n", String.valueOf(tighten));
-            waitUntilSent(page);
+            CarsideSteps.waitUntilSent(page);
             press(page, "What is owed");
             page.waitForSelector(".owed li:has-text('200')");
             page.click(".owed li:has-text('200') button:text-is('Stays open')");
@@ -295,7 +270,7 @@ class CarsidePageTest {
             page.check(".stop input");
             press(page, "Write them down");
             page.waitForSelector("#main article");
-            waitUntilSent(page);
+            CarsideSteps.waitUntilSent(page);
         }
         assertThat(events.all(job.id())).hasSizeGreaterThan(5);
         assertThat(events.all(job.id())).anyMatch(event -> "left.damper-lower".equals(event.joint()));
@@ -311,7 +286,7 @@ class CarsidePageTest {
         try (BrowserContext device = BENCH.device(width, height, scheme)) {
             Page page = BENCH.open(device, job, "Mara");
             Set<String> seen = new HashSet<>();
-            for (int i = 0; i < 120 && !isAtTheEnd(page); i++) {
+            for (int i = 0; i < 120 && !CarsideSteps.isAtTheEnd(page); i++) {
                 String kind = page.getAttribute("#main article", "data-do");
                 boolean stop = page.querySelector(".stop") != null;
                 if (seen.add(kind + (stop ? "-stop" : ""))) {
@@ -320,7 +295,7 @@ class CarsidePageTest {
                 if (i == 8) {
                     panels(page, name);
                 }
-                doStep(page);
+                CarsideSteps.doStep(page);
             }
             page.waitForFunction("() => document.querySelector('#main h1').textContent.startsWith('Settled')");
             look(page, "settled-" + name);
@@ -347,7 +322,7 @@ class CarsidePageTest {
         look(page, "handover-" + name);
         press(page, "Go on");
         for (int i = 0; i < 9 && page.querySelector("button:text-is('It will not move')") == null; i++) {
-            doStep(page);
+            CarsideSteps.doStep(page);
         }
         press(page, "It will not move");
         look(page, "which-way-" + name);

@@ -2,6 +2,7 @@ package putback.store.books;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.jdbi.v3.core.mapper.RowMapper;
 import putback.ledger.Event;
 import putback.ledger.chain.Chain;
@@ -55,6 +56,18 @@ public final class Events {
                 .bind("number", number)
                 .map(ROW)
                 .list());
+    }
+
+    /** Those of some jobs in which something was said to stay open on purpose, put right since or not. */
+    public Set<String> carrying(List<String> jobs) {
+        if (jobs.isEmpty()) {
+            return Set.of();
+        }
+        return books.read(handle -> handle.createQuery(
+                        "select distinct job from event where job in (<jobs>)" + " and body like '%\"do\":\"carry\"%'")
+                .bindList("jobs", jobs)
+                .mapTo(String.class)
+                .set());
     }
 
     /** All of one job, in the order of the chain. */

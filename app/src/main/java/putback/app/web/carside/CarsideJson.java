@@ -1,11 +1,14 @@
 package putback.app.web.carside;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import putback.app.json.JsonWriter;
 import putback.app.json.OwingJson;
 import putback.app.json.PlanJson;
+import putback.app.ladder.Figures;
 import putback.app.text.Headline;
 import putback.app.web.planning.ResortsData;
 import putback.app.web.planning.StepView;
@@ -13,9 +16,13 @@ import putback.app.web.planning.StepViews;
 import putback.ledger.JointState;
 import putback.ledger.PlanStep;
 import putback.ledger.onward.Needs;
+import putback.plan.Plan;
+import putback.plan.steps.Act;
 import putback.plan.steps.Phase;
+import putback.plan.steps.Step;
 import putback.plan.steps.StopCautions;
 import putback.plan.tools.Tray;
+import putback.sheet.Fastener;
 import putback.store.books.Heard;
 import putback.store.books.Job;
 
@@ -34,10 +41,12 @@ final class CarsideJson {
 
     /**
      * @param now by the garage's clock
+     * @param invented whether that clock tells another time than there is, as the demonstration's does
      */
-    static String of(CarsideJob here, @Nullable Tray tray, String now, List<Heard> heard) {
+    static String of(CarsideJob here, @Nullable Tray tray, String now, boolean invented, List<Heard> heard) {
         CarsideJson writing = new CarsideJson(here, tray);
         writing.json.beginObject();
+        writing.json.key("inventedTime").value(invented);
         writing.head(now);
         writing.json.key("plan").raw(PlanJson.of(here.plan(), tray));
         writing.cards();
@@ -45,6 +54,7 @@ final class CarsideJson {
         writing.json.key("owing").raw(OwingJson.of(here.onward().standing()));
         new ResortsData(here.plan()).write(writing.json);
         new BeyondJson(here).write(writing.json);
+        new NearJson(here.plan()).write(writing.json);
         writing.heard(heard);
         return writing.json.endObject().toString();
     }
@@ -71,6 +81,7 @@ final class CarsideJson {
     private void cards() {
         Map<Integer, List<Integer>> needs = Needs.of(here.plan());
         StepViews views = new StepViews(here.plan(), tray);
+        Set<Integer> unknown = unknown(here.plan());
         json.key("cards").beginObject();
         for (Phase phase : Phase.values()) {
             String place = "";
@@ -80,6 +91,7 @@ final class CarsideJson {
                 json.key("where").value(view.height() ? "" : place);
                 json.key("tools").value(view.tools());
                 json.key("torque").value(view.torque());
+                json.key("unknown").value(unknown.contains(view.number()));
                 json.key("source").value(view.source());
                 json.key("wrench").strings(view.wrench());
                 json.key("why").strings(view.why());
@@ -92,6 +104,18 @@ final class CarsideJson {
             }
         }
         json.endObject();
+    }
+
+    /** Numbers of the steps that tighten something of which nobody has said how tight. */
+    private static Set<Integer> unknown(Plan plan) {
+        Set<Integer> unknown = new HashSet<>();
+        for (Step step : plan.steps()) {
+            Fastener fastener = step.fastener();
+            if (step.act() == Act.TIGHTEN && fastener != null && Figures.unknown(fastener)) {
+                unknown.add(step.number());
+            }
+        }
+        return unknown;
     }
 
     private void standing() {

@@ -15,6 +15,7 @@ import putback.app.web.frame.Garage;
 import putback.app.web.frame.PageGroup;
 import putback.app.web.frame.Replies;
 import putback.app.web.frame.Shelf;
+import putback.app.web.frame.Visitor;
 import putback.ledger.Event;
 import putback.store.books.Books;
 import putback.store.books.Events;
@@ -33,6 +34,8 @@ public final class CarsidePages implements PageGroup {
     private static final String LINES = "application/x-ndjson";
     private static final int MOST_EVENTS = 1000;
     private static final int LONGEST = 2000;
+    /** A garage's clock that is further from this machine's was set so on purpose. */
+    private static final Duration DAY = Duration.ofDays(1);
 
     private final Replies replies;
     private final Garage garage;
@@ -77,8 +80,17 @@ public final class CarsidePages implements PageGroup {
                 .ifPresentOrElse(
                         job -> replies.page(
                                 context,
-                                replies.pages().fill("carside.jte", Map.of("job", job.id(), "number", job.number()))),
+                                replies.pages()
+                                        .fill(
+                                                "carside.jte",
+                                                Map.of("job", job.id(), "number", job.number(), "me", me(context)))),
                         () -> replies.missing(context, "job", id));
+    }
+
+    /** Who is signed in; empty where nobody signs in, and the device is told a name. */
+    private static String me(Context context) {
+        Visitor visitor = Visitor.of(context);
+        return visitor.isSignedIn() ? visitor.name() : "";
     }
 
     private void data(Context context, Books books, Events events) {
@@ -89,7 +101,11 @@ public final class CarsidePages implements PageGroup {
             return;
         }
         CarsideJob here = ((CarsideJob.Found.Here) found).job();
-        json(context, CarsideJson.of(here, garage.tray(here.plan()), books.now(), new HeardDevices(books).of(id)));
+        boolean invented =
+                Duration.between(garage.clock().instant(), Instant.now()).abs().compareTo(DAY) > 0;
+        json(
+                context,
+                CarsideJson.of(here, garage.tray(here.plan()), books.now(), invented, new HeardDevices(books).of(id)));
     }
 
     private void receive(Context context, Books books, Events events) {
@@ -105,8 +121,12 @@ public final class CarsidePages implements PageGroup {
             return;
         }
         try {
-            Received received = events.append(context.pathParam("id"), ((EventsRead.Sound) read).events());
+            String id = context.pathParam("id");
+            Visitor visitor = Visitor.of(context);
+            Believed believed = new Believed(visitor, visitor.isSignedIn() ? events.all(id) : List.of());
+            Received received = events.append(id, believed.all(((EventsRead.Sound) read).events()));
             if (received instanceof Received.Kept kept) {
+                new LookedUp(books, shelf).keep(id, kept.merged().appended());
                 json(context, ReceivedJson.of(kept, books.now()));
             } else {
                 refuse(context, 404, List.of("There is no such job any more; the steps stay on the device."));
@@ -204,7 +224,7 @@ public final class CarsidePages implements PageGroup {
             refuse(context, 400, List.of("A device says its job, its name and how many steps it holds back."));
             return;
         }
-        String by = said.getOrDefault("by", "");
+        String by = me(context).isEmpty() ? said.getOrDefault("by", "") : me(context);
         Heard heard = new Heard(
                 id, device, by.substring(0, Math.min(by.length(), 64)), "", unsent, ahead(said.get("clock"), books));
         books.write(change -> {

@@ -23,12 +23,14 @@ public record CarView(
         String doubt,
         String fault,
         List<JobLine> jobs,
+        List<NotDriven> notDriven,
         List<CarSheet> sheets,
         List<Car> alike) {
     public CarView {
         alike = List.copyOf(alike);
         values = Map.copyOf(values);
         jobs = List.copyOf(jobs);
+        notDriven = List.copyOf(notDriven);
         sheets = List.copyOf(sheets);
     }
 

@@ -11,10 +11,11 @@ import putback.store.books.Recheck;
  * @param lists who acts next, each with its jobs; empty ones are left out
  * @param rechecks due today or before
  */
-public record DayView(List<Waiting> lists, List<Due> rechecks, boolean blank) {
+public record DayView(List<Waiting> lists, List<Due> rechecks, List<NotDriven> notDriven, boolean blank) {
     public DayView {
         lists = List.copyOf(lists);
         rechecks = List.copyOf(rechecks);
+        notDriven = List.copyOf(notDriven);
     }
 
     /** Jobs that wait for the same. */
@@ -30,7 +31,7 @@ public record DayView(List<Waiting> lists, List<Due> rechecks, boolean blank) {
     /**
      * @param now the garage's time, as 2026-11-03T16:00
      */
-    static DayView of(List<JobLine> open, List<Due> due, String now) {
+    static DayView of(List<JobLine> open, List<Due> due, List<NotDriven> notDriven, String now) {
         List<JobLine> late = new ArrayList<>();
         List<JobLine> ramp = new ArrayList<>();
         List<JobLine> owner = new ArrayList<>();
@@ -54,7 +55,7 @@ public record DayView(List<Waiting> lists, List<Due> rechecks, boolean blank) {
         add(lists, "Waits for the owner’s word", owner);
         add(lists, "Waits for parts", parts);
         add(lists, "Waits for us", us);
-        return new DayView(lists, due, open.isEmpty() && due.isEmpty());
+        return new DayView(lists, due, notDriven, open.isEmpty() && due.isEmpty());
     }
 
     private static void add(List<Waiting> lists, String heading, List<JobLine> jobs) {

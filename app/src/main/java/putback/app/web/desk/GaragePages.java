@@ -14,8 +14,10 @@ import org.jspecify.annotations.Nullable;
 import putback.app.web.frame.Form;
 import putback.app.web.frame.PageGroup;
 import putback.app.web.frame.Replies;
+import putback.app.web.frame.Shelf;
 import putback.app.web.job.ArrivalForm;
 import putback.app.web.job.JobView;
+import putback.app.web.job.Ledgers;
 import putback.job.Built;
 import putback.quantity.Parsed;
 import putback.quantity.Shown;
@@ -42,10 +44,14 @@ public final class GaragePages implements PageGroup {
 
     private final Replies replies;
     private final Books books;
+    private final Shelf shelf;
+    private final Ledgers ledgers;
 
-    public GaragePages(Replies replies, Books books) {
+    public GaragePages(Replies replies, Books books, Shelf shelf, Ledgers ledgers) {
         this.replies = replies;
         this.books = books;
+        this.shelf = shelf;
+        this.ledgers = ledgers;
     }
 
     @Override
@@ -65,10 +71,9 @@ public final class GaragePages implements PageGroup {
         for (Recheck recheck : new Rechecks(books).due(today, MOST_FOUND)) {
             new JobLines(books).find(recheck.job()).ifPresent(job -> due.add(new DayView.Due(recheck, job)));
         }
-        replies.show(
-                context,
-                "day.jte",
-                DayView.of(open, due, LocalDateTime.now(books.clock()).toString()));
+        List<NotDriven> notDriven = NotDriven.among(open, books, shelf, ledgers);
+        String now = LocalDateTime.now(books.clock()).toString();
+        replies.show(context, "day.jte", DayView.of(open, due, notDriven, now));
     }
 
     private void search(Context context) {
@@ -91,7 +96,7 @@ public final class GaragePages implements PageGroup {
     }
 
     private CarView blank(Map<String, String> typed) {
-        return new CarView("", "A car", typed, "", "", List.of(), List.of(), List.of());
+        return new CarView("", "A car", typed, "", "", List.of(), List.of(), List.of(), List.of());
     }
 
     private void show(Context context, CarView view) {
@@ -114,13 +119,15 @@ public final class GaragePages implements PageGroup {
     }
 
     private CarView view(Car car, Map<String, String> values, String fault, List<Car> alike) {
+        List<JobLine> jobs = car.id().isEmpty() ? List.of() : new JobLines(books).ofCar(car.id());
         return new CarView(
                 car.id(),
                 car.called(),
                 values,
                 JobView.doubt(car.vin()),
                 fault,
-                car.id().isEmpty() ? List.of() : new JobLines(books).ofCar(car.id()),
+                jobs,
+                NotDriven.among(jobs, books, shelf, ledgers),
                 car.id().isEmpty() ? List.of() : new CarSheets(books).history(car.id()),
                 alike);
     }

@@ -51,7 +51,7 @@ public record JobFile(
         List<Job> comebacks) {
 
     /** Null when there is no such job. */
-    static @Nullable JobFile open(Books books, String id) {
+    public static @Nullable JobFile open(Books books, String id) {
         Job job = new Jobs(books).find(id).orElse(null);
         Car car = job == null ? null : new Cars(books).find(job.car()).orElse(null);
         if (job == null || car == null) {

@@ -68,7 +68,9 @@ public final class JobPages implements PageGroup {
 
     private JobView view(JobFile file, String said) {
         Quoting quoting = Quoting.of(file, shelf, new Settings(books).all());
-        return JobView.of(file, quoting, ledgers.owes(file, quoting.plan()), ledgers.started(file), said);
+        Plan plan = quoting.plan();
+        List<String> notDriven = plan == null ? List.of() : ledgers.notDriven(file, plan);
+        return JobView.of(file, quoting, ledgers.owes(file, plan), notDriven, ledgers.started(file), said);
     }
 
     private void scope(Context context, JobFile file) {

@@ -25,6 +25,7 @@ import putback.store.books.Finding;
  * @param jams how many jobs end at a fixing that nothing moves; empty where none can
  * @param ask why it has to be asked again; empty when it has not
  * @param owes what is still owed, in words
+ * @param notDriven why the car is not to be driven; empty where nothing keeps it but what is owed
  * @param said what came of the last thing that was tried; may be empty
  */
 public record JobView(
@@ -39,18 +40,21 @@ public record JobView(
         String ask,
         List<Stage> next,
         List<String> owes,
+        List<String> notDriven,
         boolean started,
         String said) {
     public JobView {
         figures = List.copyOf(figures);
         next = List.copyOf(next);
         owes = List.copyOf(owes);
+        notDriven = List.copyOf(notDriven);
     }
 
     /** One of the three figures. */
     public record Row(String words, String minutes, String total) {}
 
-    static JobView of(JobFile file, Quoting quoting, List<String> owes, boolean started, String said) {
+    static JobView of(
+            JobFile file, Quoting quoting, List<String> owes, List<String> notDriven, boolean started, String said) {
         Customer customer = file.customer();
         Plan plan = quoting.plan();
         BigDecimal total = quoting.total();
@@ -66,6 +70,7 @@ public record JobView(
                 quoting.isOver(file.answer()) ? "The price is now above what was agreed: ask again." : "",
                 Course.next(file.job().stage()),
                 owes,
+                notDriven,
                 started,
                 said);
     }

@@ -7,6 +7,9 @@ import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import putback.app.papers.Reading;
 import putback.app.text.OwingText;
+import putback.app.web.frame.Answer;
+import putback.app.web.frame.Question;
+import putback.app.web.frame.Shelf;
 import putback.job.Stage;
 import putback.ledger.Did;
 import putback.ledger.Event;
@@ -55,6 +58,25 @@ public final class Ledgers {
         return carried;
     }
 
+    /** Why the car is not to be driven: what stays open on purpose, and once it is together whatever else keeps it. */
+    public List<String> notDriven(JobFile file, Shelf shelf) {
+        Question question = file.question();
+        Plan plan = question != null && Answer.to(question, shelf) instanceof Answer.Planned planned
+                ? planned.plan()
+                : null;
+        return plan == null ? List.of() : notDriven(file, plan);
+    }
+
+    List<String> notDriven(JobFile file, Plan plan) {
+        Stage stage = file.job().stage();
+        List<String> because = new ArrayList<>(carried(file, plan));
+        if (stage == Stage.TOGETHER || stage == Stage.HANDED_OVER) {
+            because.addAll(
+                    Owing.of(PlanPromise.of(plan), events.all(file.job().id())).stands());
+        }
+        return because;
+    }
+
     /** Whether anything has come apart. */
     boolean started(JobFile file) {
         for (Event event : events.all(file.job().id())) {
@@ -81,10 +103,17 @@ public final class Ledgers {
                         event.at() == null ? "" : JobView.when(Books.text(event.at())),
                         secondBy(done.subList(i + 1, done.size()), joint),
                         event.wrench() == null ? "" : event.wrench(),
-                        event.untorqued() == null ? "" : event.untorqued()));
+                        note(event)));
             }
         }
         return readings;
+    }
+
+    /** Why there is no reading, or where the figure was looked up. */
+    private static String note(Event tightened) {
+        String untorqued = tightened.untorqued();
+        String reason = tightened.reason();
+        return untorqued != null ? untorqued : reason != null ? reason : "";
     }
 
     private static String secondBy(List<Event> after, String joint) {

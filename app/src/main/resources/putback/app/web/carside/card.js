@@ -23,7 +23,7 @@ export function card(app, step) {
   const gate = new Gate(app, step);
   body.append(otherwise(app, step) ?? '');
   body.append(...cautions(step, own, gate), ...passes(step, gate));
-  if (step.do === 'tighten') body.append(...reading(app, step, gate));
+  if (step.do === 'tighten') body.append(...reading(app, step, own, gate));
   else if (step.do === 'second-look') body.append(...look(app, step, gate));
   else if (step.do === 'start' && step.fasteners === 'new') body.append(...newOne(app, step, gate));
   else gate.done('Done', () => app.record([events(step, app.by())]));
@@ -105,19 +105,22 @@ function cautions(step, own, gate) {
 
 /** A tightening in several passes has a tick for each, and so has the angle. */
 function passes(step, gate) {
-  const ticks = (step.stages ?? []).map((stage, i) => gate.tick('pass ' + i, stage));
-  if (step.angleDeg) ticks.push(gate.tick('angle', 'Turned on by ' + step.angleDeg + '°'));
+  const stages = step.stages ?? [];
+  const ticks = stages.map((stage, i) => gate.tick('pass ' + i, stage));
+  const angle = step.angleDeg && !stages.some((stage) => stage.includes(step.angleDeg + '°'));
+  if (angle) ticks.push(gate.tick('angle', 'Turned on by ' + step.angleDeg + '°'));
   return ticks.length ? [make('div.passes', {}, ticks)] : [];
 }
 
 /** The torque is accepted as it is asked for, or typed as it was read. */
-function reading(app, step, gate) {
+function reading(app, step, own, gate) {
   const wrench = step.wrench?.id;
   const extra = (torqueNm) => ({
     ...(Number.isFinite(torqueNm) ? { torqueNm } : {}),
     ...(step.angleDeg ? { angleDeg: step.angleDeg } : {}),
     ...(wrench ? { wrench } : {}),
   });
+  if (own.unknown) return lookedUp(app, step, gate);
   if (step.torqueNm === null) {
     gate.done('Tight', () => app.record([events(step, app.by(), {})]));
     return [];
@@ -130,7 +133,7 @@ function reading(app, step, gate) {
   });
   gate.done('Tight: ' + both(step.torqueNm), () => {
     const read = value();
-    if (!Number.isFinite(read) || read <= 0 || read > 5000) return gate.say('That is no torque in N·m. Maybe 98 or 98,5.');
+    if (!Number.isFinite(read) || read <= 0 || read > 5000) return gate.say('“' + typed.input.value.trim() + '” is no torque in N·m. Write the figure that the wrench showed, or press No reading.');
     const [least, most] = step.windowNm ?? [0, Infinity];
     if ((read < least || read > most) && !gate.sure) {
       gate.sure = true;
@@ -142,6 +145,28 @@ function reading(app, step, gate) {
   gate.second = button('No reading', () => gate.isOpen() && app.open('untorqued', step), 'quiet');
   return [typed.shown];
 }
+
+/** Nobody has said how tight: the figure is looked up and has a source, or it is written down that there was none. */
+function lookedUp(app, step, gate) {
+  const typed = field('Looked up, in N·m', { inputmode: 'decimal', name: 'looked-up' });
+  const source = field('Where it stands: book and page', { name: 'source', maxlength: 200 });
+  const none = () => typed.input.value.trim() === '' && source.input.value.trim() === '';
+  const label = () => (none() ? WITHOUT : Number.isFinite(number(typed.input.value)) ? 'Tight: ' + both(number(typed.input.value)) : 'Tight');
+  for (const one of [typed, source]) one.input.addEventListener('input', () => { gate.button.textContent = label(); });
+  let keep = true;
+  gate.done(WITHOUT, () => {
+    if (none()) return app.record([events(step, app.by(), { reason: 'tight without a figure: its torque is not known' })]);
+    const read = number(typed.input.value);
+    const where = source.input.value.trim();
+    if (!Number.isFinite(read) || read <= 0 || read > 5000) return gate.say('Write the figure in N·m as it stands in the book.');
+    if (where === '') return gate.say('Say where the figure stands. One without a source is not kept.');
+    const note = { by: app.by(), do: 'note', joint: step.joint, reason: 'Looked up: ' + read + ' N·m; ' + where };
+    return app.record([events(step, app.by(), { torqueNm: read, reason: 'looked up: ' + where }), ...(keep ? [note] : [])]);
+  });
+  return [typed.shown, source.shown, tick('Keep it on the car’s sheet for the next job', true, (on) => { keep = on; })];
+}
+
+const WITHOUT = 'Tight, without a figure';
 
 /** By another person, or by the same one ten minutes later with fresh light. */
 function look(app, step, gate) {

@@ -3,9 +3,14 @@
 const CACHE = 'putback-carside-2';
 const NAME = 'putback-name';
 
-/** Who works with this device; empty where nobody said. */
+/** Who is signed in; empty where nobody signs in. */
+export function signedIn() {
+  return document.body.dataset.me ?? '';
+}
+
+/** Who works with this device: whoever is signed in, else whoever said so; empty where nobody did. */
 export function name() {
-  return localStorage.getItem(NAME) ?? '';
+  return signedIn() || (localStorage.getItem(NAME) ?? '');
 }
 
 export function setName(words) {

@@ -19,9 +19,18 @@ export function done(app) {
     make('ul.owed', {}, owing.owes.map((debt) => owed(app, debt))),
     owing.carried.length ? [make('h2', {}, 'Stays open on purpose'), make('ul.plain', {}, owing.carried.map((debt) => make('li', {},
       called(plan, debt.joint ?? debt.part ?? debt.followUp) + ': ' + debt.detail + '. ' + debt.by + ': ' + debt.reason)))] : null,
+    unmeasured(app),
     left.length ? [make('h2', {}, count(left.length, 'step') + ' of the plan not ticked'), make('div.list', {}, left.slice(0, SHOWN).map((step) => button([make('small', {}, step.n + ' '), step.text], () => app.show(step)))),
       left.length > SHOWN ? make('p', {}, 'And ' + (left.length - SHOWN) + ' after those.') : null] : null,
     make('div.go-bar', {}, button('Back', () => app.back(null), 'quiet'), button('Look again', () => app.sync.refresh(), 'main-go')));
+}
+
+/** What is tight and nobody knows how tight: nothing is owed for it, and it is said. */
+function unmeasured(app) {
+  const { plan, cards } = app.sync.data;
+  const which = plan.steps.filter((step) => cards[step.n].unknown && app.car.joints.get(step.joint)?.tightened && !app.car.joints.get(step.joint).tightened.torqueNm);
+  return which.length ? [make('h2', {}, 'Tight without a figure'), make('p.careful', {}, 'Their torque is not known, and stands so on the record.'),
+    make('ul.plain', {}, which.map((step) => make('li', {}, called(plan, step.joint))))] : null;
 }
 
 function owed(app, debt) {

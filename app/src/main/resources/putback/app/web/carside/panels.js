@@ -1,7 +1,9 @@
 // What interrupts a step: something found, a note, something broken, a call, another order.
 
+import { signedIn } from './device.js';
 import { button, clock, count, make } from './make.js';
 import { called, events, field, low, tick } from './parts.js';
+import { stands } from './standing.js';
 
 /** The panel with its own heading and a way back; nothing is written before its button is pressed. */
 export function panel(app, heading, ...content) {
@@ -44,6 +46,8 @@ export function takeBack(app, step) {
 
 /** A second person says who he is. */
 export function second(app, step) {
+  if (signedIn()) return panel(app, 'A second look', make('p.careful', {}, step.text),
+    make('p.careful', {}, 'You are signed in as ' + app.by() + '. Whoever looks signs in on a device of their own, or here after you, so that it is their look.'));
   const name = field('Who looks', { name: 'who', maxlength: 60 });
   const notice = make('p.notice', { role: 'status' });
   const closed = app.closed(step.joint);
@@ -71,18 +75,30 @@ export function found(app, step) {
     }, 'main-go')));
 }
 
-/** What broke: the fixing of the step, or a part that it moves or joins. */
+/** What may break here: the fixing of the step, the parts at it, the hoses and wires tied to those; then what the plan moves. */
+function breakable(app, step) {
+  const { plan, near } = app.sync.data;
+  const at = step?.joint ? near?.[step.joint] : null;
+  const moved = plan.steps.filter((one) => one.do === 'renew' || one.do === 'take-off').map((one) => one.part);
+  const parts = new Set([step?.part, ...(at?.joins ?? []), ...(at?.tied ?? []), ...moved].filter(Boolean));
+  const tied = Object.values(near ?? {}).flatMap((one) => one.tied);
+  for (const part of tied) parts.add(part);
+  return [...(step?.joint ? [{ joint: step.joint }] : []), ...[...parts].map((part) => ({ part }))];
+}
+
+/** What broke; what is on no list is said in words and goes to whoever speaks with the owner. */
 export function broke(app, step) {
   const { plan } = app.sync.data;
-  const things = [];
-  if (step?.joint) things.push({ joint: step.joint });
-  const parts = new Set([step?.part, ...plan.steps.filter((one) => one.do === 'renew' || one.do === 'take-off').map((one) => one.part)]);
-  for (const part of parts) if (part) things.push({ part });
-  const words = field('How', { name: 'words', maxlength: 500 });
+  const words = field('How, or what else', { name: 'words', maxlength: 500 });
+  const notice = make('p.notice', { role: 'status' });
+  const said = () => words.input.value.trim();
+  const press = (thing) => app.record([{ by: app.by(), do: 'break', ...thing, ...(said() ? { reason: said() } : {}) }]);
   return panel(app, 'It broke', words.shown, make('p.careful', {}, 'Press what broke. The job owes a new one from then on.'),
-    make('div.list', {}, things.map((thing) => button(called(plan, thing.joint ?? thing.part) + (thing.joint ? ': its fastener' : ''), () => {
-      app.record([{ by: app.by(), do: 'break', ...thing, ...(words.input.value.trim() ? { reason: words.input.value.trim() } : {}) }]);
-    }))));
+    make('div.list', {}, breakable(app, step).map((thing) => button(called(plan, thing.joint ?? thing.part) + (thing.joint ? ': its fastener' : ''), () => press(thing))),
+      button('Something else', () => {
+        if (said() === '') notice.textContent = 'Write above what it is.';
+        else app.record([{ by: app.by(), do: 'note', ...about(step), reason: 'Found, stop driving: broke: ' + said() }]);
+      })), notice);
 }
 
 /** What may be done next, whatever the plan would take first. */
@@ -123,10 +139,10 @@ export function handover(app) {
   const { plan } = app.sync.data;
   const is = (...states) => [...new Set(plan.steps.filter((one) => one.joint).map((one) => one.joint))]
     .filter((joint) => states.includes(car.state(joint))).map((joint) => called(plan, joint));
-  const stands = { raised: 'raised', 'ride height': 'at ride height', 'on wheels': 'on its wheels' }[car.height] ?? 'as nobody wrote down';
+  const height = stands(car.height);
   const next = app.current();
   return make('section.panel.handover', { 'aria-label': 'Handover' },
-    make('h1.do', {}, 'Car stands ' + stands + '. ' + count(car.toDo.length, 'step') + ' left.'),
+    make('h1.do', {}, (height ? 'Car stands ' + height : 'Nobody wrote down how the car stands') + '. ' + count(car.toDo.length, 'step') + ' left.'),
     line('Out', is('out')), line('On, not tight', is('started')), line('Loose on purpose', is('loose on purpose')),
     line('Off the car', [...car.off].map((part) => called(plan, part))),
     line('On it to help', [...car.aids.values()].map((on) => (on.aid || 'an aid') + ' on ' + low(called(plan, on.part)))),
@@ -142,6 +158,7 @@ function line(label, names) {
 }
 
 export function who(app) {
+  if (signedIn()) return panel(app, 'You are signed in as ' + app.by(), make('p.careful', {}, 'What is written down here is written down as yours. Sign out on the garage’s pages for somebody else to work here.'));
   const name = field('Your name', { name: 'who', maxlength: 60, value: app.by() });
   const notice = make('p.notice', { role: 'status' });
   return make('section.panel', { 'aria-label': 'Who works' },

@@ -42,21 +42,52 @@ export function resorts(app) {
   };
   beat();
   app.beating = setInterval(beat, 1000);
+  const out = row.leftOut.filter((one) => one.banned);
   return panel(app, called(plan, step.joint) + ': ' + way, running, stop,
-    (row.cautions ?? []).map((one) => make('p.careful', {}, one)),
+    [...new Set([...never(app, step.joint), ...(row.cautions ?? [])])].map((caution) => make('p.beware', {}, caution)),
     make('ol.resorts', {}, row.tries.map((one, i) => tries(app, one, i))),
     row.certain ? null : make('p.careful', {}, 'If none of them works it is a matter to decide: a new price, and a new yes from the customer.'),
-    row.leftOut.filter((one) => one.banned).map((one) => make('div.careful', {}, 'Not here: ' + words(one.resort),
-      make('ul', {}, (one.reasons ?? [one.because]).map((reason) => make('li', {}, reason))))),
+    [...grouped(out)].map(([because, ids]) => make('p.careful', {}, 'Not here: ' + ids.map(words).join('; ') + '. Why: ' + because + '.')),
     make('div.go-bar', {}, button('It moved', () => moved(app), 'main-go')));
 }
 
-const words = (id) => id.replaceAll('-', ' ');
+const NAMES = {
+  'wire-brush': 'wire-brush the thread', penetrant: 'penetrant, and let it soak', rock: 'rock it to and fro', hammer: 'hammer on the flat',
+  grip: 'grip the stud', heat: 'heat it', cut: 'cut it', press: 'press it out', 'cut-both-sides': 'cut it on both sides',
+  'weld-nut-on': 'weld a nut on', drill: 'drill it out',
+};
+const ENERGY = /^(Gas under pressure|Spring under load|Bar under twist|Airbag|High voltage)/;
+
+const words = (id) => NAMES[id] ?? id.replaceAll('-', ' ');
+
+/** What the steps at the same parts say of stored energy, once each: it holds for heat, saw and drill too. */
+function never(app, joint) {
+  const { plan, near } = app.sync.data;
+  const parts = new Set(near?.[joint]?.joins ?? []);
+  const same = (step) => step.joint === joint || near?.[step.joint]?.joins.some((part) => parts.has(part));
+  return [...new Set(plan.steps.filter((step) => step.joint && same(step)).flatMap((step) => step.cautions).filter((one) => ENERGY.test(one)))];
+}
+
+/** What is not to be done here, by all the reasons why. */
+function grouped(out) {
+  const by = new Map();
+  for (const one of out) {
+    const because = (one.reasons ?? [one.because]).join('; ');
+    by.set(because, [...(by.get(because) ?? []), one.resort]);
+  }
+  return by;
+}
+
+/** 0.35 as about 1 time in 3, 0.6 as about 6 times in 10. */
+function often(chance) {
+  if (chance >= 0.995) return ', always works';
+  const tenths = Math.min(9, Math.max(1, Math.round(chance * 10)));
+  return ', works about ' + (chance < 0.5 ? '1 time in ' + Math.round(1 / Math.max(chance, 0.01)) : tenths + ' times in 10');
+}
 
 function tries(app, one, i) {
   const { tried } = app.stuck;
-  const chance = Math.round(one.chance * 100);
-  const label = words(one.resort) + ', ' + one.minutes + ' min' + (chance >= 100 ? ', sure to work' : ', works ' + chance + ' times in 100');
+  const label = words(one.resort) + ', ' + one.minutes + ' min' + often(one.chance);
   return make('li' + (tried.includes(one.resort) ? '.tried' : ''), {},
     make('span', {}, (i + 1) + '. ' + label),
     tried.includes(one.resort) ? make('b', {}, 'tried') : button('Tried', () => {

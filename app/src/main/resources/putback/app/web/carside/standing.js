@@ -20,9 +20,9 @@ export function unfit(step, height) {
 function inTheWay(app) {
   const { plan } = app.sync.data;
   const off = [...app.car.off][0];
-  if (off) return low(called(plan, off)) + ' is off';
+  if (off) return 'off is ' + low(called(plan, off));
   const out = [...app.car.joints.keys()].find((joint) => app.car.state(joint) === 'out');
-  return out ? low(called(plan, out)) + ' is out' : '';
+  return out ? 'out is ' + low(called(plan, out)) : '';
 }
 
 /** Says so where the car stands otherwise, and what may be done; nothing where it stands as it should. */
@@ -32,7 +32,7 @@ export function otherwise(app, step) {
   const stuck = height === 'raised' ? inTheWay(app) : '';
   return make('div.beware', {},
     make('p', {}, 'By what was written down the car stands ' + stands(height) + '. This step is meant for a car ' + stands(step.height) + '.'),
-    stuck ? make('p', {}, 'It must not be lowered: ' + stuck + '.') : null,
+    stuck ? make('p', {}, 'It must not be lowered now; ' + stuck + '.') : null,
     make('p', {}, step.do === 'break-loose' && height === 'raised'
       ? 'Done as it stands, somebody holds the wheel or the brake, and nobody pulls at a car on stands so that it rocks (common practice, no source). Else skip it, and say why.'
       : 'Do it as it stands only if that is safe; else skip it, and say why.'),

@@ -250,7 +250,7 @@ export class Sync {
 
   /** Whether this device's clock is too far off to believe its times. */
   get clockIsWrong() {
-    return Math.abs(this.skew) > SKEW;
+    return Math.abs(this.skew) > SKEW && !this.data?.inventedTime;
   }
 
   said() {
