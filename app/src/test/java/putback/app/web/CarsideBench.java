@@ -99,13 +99,17 @@ final class CarsideBench implements BeforeAllCallback, AfterAllCallback {
 
     /** A new job that renews something on a stock sheet. */
     Job job(String sheet, String renew, String side) {
+        return job(books(), sheet, renew, side);
+    }
+
+    static Job job(Books books, String sheet, String renew, String side) {
         Car car = new Car("", "", "WH 12 K", "", "Tamsel", "Dory van", "2014", "km", "", "", 0);
-        return books().write(change -> {
-            Saved<Car> saved = new Cars(books()).save(change, car);
+        return books.write(change -> {
+            Saved<Car> saved = new Cars(books).save(change, car);
             String id = ((Saved.Done<Car>) saved).value().id();
             Arrival arrival = new Arrival("bangs over kerbs", "rear, when loaded", "128400", "", Heights.NONE, "");
-            Job opened = new Jobs(books()).open(change, id, arrival, "", "Mara");
-            Saved<Job> scoped = new Jobs(books()).save(change, opened.with(new Scope(sheet, renew, side, "", "")));
+            Job opened = new Jobs(books).open(change, id, arrival, "", "Mara");
+            Saved<Job> scoped = new Jobs(books).save(change, opened.with(new Scope(sheet, renew, side, "", "")));
             return ((Saved.Done<Job>) scoped).value();
         });
     }

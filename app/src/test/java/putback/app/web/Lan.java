@@ -48,6 +48,11 @@ final class Lan implements AutoCloseable {
     private final HttpClient client;
 
     Lan() throws Exception {
+        this(List.of("localhost", Network.LOOPBACK));
+    }
+
+    /** By these names and addresses. */
+    Lan(List<String> names) throws Exception {
         folder = Files.createTempDirectory("putback");
         database = SqliteDatabase.open(folder.resolve("garage.db"));
         books = new Books(database, "garage", clock);
@@ -57,7 +62,6 @@ final class Lan implements AutoCloseable {
             new People(books).add(change, MECHANIC, "mechanic", hash);
             return hash;
         });
-        List<String> names = List.of("localhost", Network.LOOPBACK);
         identity = Authority.identity(folder.resolve("keys"), names, clock);
         server = Server.start(0, new Garage(null, clock, books), new Network(names, identity));
         client = HttpClient.newBuilder().sslContext(trusting(identity)).build();

@@ -5,6 +5,8 @@ import * as shelf from './shelf.js';
 const MOST = 200;
 const FIRST_WAIT = 1000;
 const LONGEST_WAIT = 30000;
+/** A network that swallows what it is given is as good as none. */
+const LONGEST_ANSWER = 8000;
 const HEARD_EVERY = 60000;
 const SKEW = 120;
 
@@ -20,6 +22,7 @@ export class Sync {
     this.mine = [];
     this.reached = false;
     this.losses = 0;
+    this.deaf = false;
     this.trouble = '';
     this.skew = 0;
     this.wait = FIRST_WAIT;
@@ -70,19 +73,26 @@ export class Sync {
   lost() {
     this.reached = false;
     this.losses += 1;
+    this.deaf = true;
     this.page.told('net');
   }
 
   /** The garage answered; to what was asked before the network went, the answer says nothing about now. */
   answered(losses) {
-    this.reached ||= losses === this.losses;
+    if (losses !== this.losses) return;
+    this.reached = true;
+    if (this.deaf) {
+      // A stream does not notice by itself that it was cut off in silence.
+      this.deaf = false;
+      this.follow();
+    }
   }
 
   /** Fetches the plan, what is owed and what was done. */
   async refresh() {
     const { losses } = this;
     try {
-      const answer = await fetch(this.base + '/carside.json');
+      const answer = await fetch(this.base + '/carside.json', { signal: AbortSignal.timeout(LONGEST_ANSWER) });
       if (!answer.ok) return this.refused(answer);
       const data = await answer.json();
       await this.catchUp(data.last);
@@ -109,7 +119,7 @@ export class Sync {
     const from = this.theirs.length;
     if (from > last) this.theirs = [];
     if (from === last) return;
-    const lines = await (await fetch(this.base + '/events?since=' + this.theirs.length)).text();
+    const lines = await (await fetch(this.base + '/events?since=' + this.theirs.length, { signal: AbortSignal.timeout(LONGEST_ANSWER) })).text();
     lines.split('\n').filter(Boolean).forEach((line) => this.take(JSON.parse(line)));
   }
 
@@ -158,21 +168,23 @@ export class Sync {
       const batch = this.unsent.slice(0, MOST);
       const { losses } = this;
       let answer;
+      let said;
       try {
         answer = await fetch(this.base + '/events', {
           method: 'POST',
+          signal: AbortSignal.timeout(LONGEST_ANSWER),
           headers: { 'Content-Type': 'application/x-ndjson' },
           body: batch.map((one) => JSON.stringify(one.event)).join('\n'),
         });
+        said = answer.ok ? await answer.json() : null;
       } catch {
         this.lost();
         return this.later();
       }
-      if (!answer.ok) {
+      if (!said) {
         await this.refused(answer);
         return this.later();
       }
-      const said = await answer.json();
       this.answered(losses);
       await this.heardBack(said);
       sent = true;

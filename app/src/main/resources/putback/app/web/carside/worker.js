@@ -2,6 +2,8 @@
 
 const CACHE = 'putback-carside-2';
 const WAIT = 2500;
+const STILL_LATE = 30000;
+let lateAt = 0;
 const FILES = [
   '/page.css', '/mark.svg', '/carside/carside.css',
   ...['main', 'make', 'shelf', 'sync', 'fold', 'card', 'parts', 'panels', 'resorts', 'ladder', 'done', 'device', 'pay', 'standing'].map((name) => '/carside/' + name + '.js'),
@@ -38,6 +40,11 @@ async function newest(request, key) {
   });
   if (!kept) return fresh;
   fresh.catch(() => {});
-  const late = new Promise((resolve) => { setTimeout(() => resolve(kept), WAIT); });
+  // Where the network swallows everything one file waits, not each of them.
+  const wait = Date.now() - lateAt < STILL_LATE ? 0 : WAIT;
+  const late = new Promise((resolve) => {
+    setTimeout(() => { lateAt ||= Date.now(); resolve(kept); }, wait);
+  });
+  fresh.then(() => { lateAt = 0; }, () => {});
   return Promise.race([fresh, late]).catch(() => kept);
 }
