@@ -13,7 +13,11 @@ enum Steering {
 
     private static final List<String> STEERS =
             List.of("track-rod", "tie-rod", "steering", "rack", "drag-link", "inner-rod");
-    private static final List<String> NEVER_STEERS = List.of("beam", "trailing-arm", "hand-brake", "parking-cable");
+    private static final List<String> NEVER_STEERS = List.of("beam", "trailing-arm");
+
+    /** What is said of the drive says nothing of the axle. */
+    private static final List<String> DRIVEN =
+            List.of(" front-drive", " rear-drive", " front-wheel", " rear-wheel", " front wheel", " rear wheel");
 
     private final String swung;
 
@@ -32,9 +36,15 @@ enum Steering {
         }
         String called = " "
                 + (assembly.sheet().title() + " " + assembly.sheet().id().replace('-', ' ')).toLowerCase(Locale.ROOT);
-        boolean front = called.contains(" front");
-        boolean rear = called.contains(" rear") || names(assembly, NEVER_STEERS);
-        return front == rear ? NOT_SAID : front ? STEERED : NOT_STEERED;
+        for (String driven : DRIVEN) {
+            called = called.replace(driven, "");
+        }
+        int front = called.indexOf(" front");
+        int rear = called.indexOf(" rear");
+        if (rear >= 0 && (front < 0 || rear < front) || names(assembly, NEVER_STEERS)) {
+            return NOT_STEERED;
+        }
+        return front >= 0 ? STEERED : NOT_SAID;
     }
 
     private static boolean names(Assembly assembly, List<String> words) {
