@@ -30,17 +30,23 @@ final class AnglesCommand implements Command {
         return """
                 FILE is YAML or JSON. Positive: wheel top out, toe in, steering axis top rearward and inboard, either side.
 
-                  rear:  {left: {camber: -1.2 deg, toe: 0.10 deg}, right: {camber: -1.1 deg, toe: 0.02 deg}}
+                  rear:
+                    left:  {camber: -1.2 deg, toe: 0.10 deg}
+                    right: {camber: -1.1 deg, toe: 0.02 deg}
                   front:
-                    left:  {camber: -0.5 deg, toe: 0.10 deg, sweep: [{toe: -19.9 deg, camber: 1.26 deg},
-                                                                     {toe: 20.1 deg, camber: -0.78 deg}]}
+                    left:
+                      camber: -0.5 deg
+                      toe: 0.10 deg
+                      sweep: [{toe: -19.9 deg, camber: 1.26 deg},
+                              {toe: 20.1 deg, camber: -0.78 deg}]
                     right: {camber: -0.4 deg, toe: 0.05 deg, caster: 3.1 deg, sai: 12.2 deg}
                   steering-ratio: 16
                   wanted:
                     front: {camber: [-1.0 deg, 0.0 deg], total-toe: [0.0 deg, 0.2 deg]}
                     rear: {thrust: [-0.15 deg, 0.15 deg]}
                   adjusters:
-                    left-rod: {front.left.toe: 0.35 deg, per: turn, range: [-6, 6], ways: [shorter, longer]}
+                    left-rod: {front.left.toe: 0.35 deg, per: turn, range: [-6, 6],
+                               ways: [shorter, longer]}
 
                 A sweep has readings with the wheel steered, seen from above; they need not be equal. Angles may be
                 written 0°15' too, a toe in mm or inches beside toe-read-at: 406.4 mm. docs/conventions.md has the

@@ -7,7 +7,6 @@ import putback.angles.bounce.Decay;
 import putback.app.json.BounceJson;
 import putback.app.text.BounceText;
 import putback.quantity.Parsed;
-import putback.store.sheets.Fault;
 import putback.store.sheets.TraceRead;
 import putback.store.sheets.TraceReader;
 
@@ -39,9 +38,7 @@ final class BounceCommand implements Command {
         for (String file : arguments.operands()) {
             TraceRead read = TraceReader.read(file);
             if (read instanceof TraceRead.Faulty faulty) {
-                for (Fault fault : faulty.faults()) {
-                    terminal.say(fault.toString());
-                }
+                FaultLines.say(faulty.faults(), "a bounce trace", terminal);
                 continue;
             }
             Parsed<Decay> decay = Bounce.of(((TraceRead.Sound) read).trace());

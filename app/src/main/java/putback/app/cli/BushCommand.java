@@ -44,13 +44,18 @@ final class BushCommand implements Command {
     }
 
     private static String text(BushWindUp answer) {
-        return "The bush is wound up by " + answer.windUp().text() + " at ride height: the arm stands at "
-                + answer.atRide().text() + ", and stood at "
-                + answer.whenTightened().text()
-                + " when the bolt was tightened.\n"
-                + (answer.isHardlyAny()
-                        ? "That is hardly any.\n"
-                        : "Slacken the pivot bolt, bring the arm to ride height, and tighten it there.\n");
+        StringBuilder text = new StringBuilder();
+        Columns.paragraph(
+                text,
+                "The bush is wound up by " + answer.windUp().text() + " at ride height: the arm stands at "
+                        + answer.atRide().text() + ", and stood at "
+                        + answer.whenTightened().text() + " when the bolt was tightened.");
+        Columns.paragraph(
+                text,
+                answer.isHardlyAny()
+                        ? "That is hardly any."
+                        : "Slacken the pivot bolt, bring the arm to ride height, and tighten it there.");
+        return text.toString();
     }
 
     private static String json(BushWindUp answer) {

@@ -69,7 +69,14 @@ public final class Commands {
     public static int run(List<String> words, Terminal terminal) {
         String name = words.isEmpty() ? "--help" : words.get(0);
         switch (name) {
-            case "--help", "-h", "help" -> {
+            case "help" -> {
+                if (words.size() > 1 && !words.get(1).startsWith("-")) {
+                    return run(words.get(1), List.of("--help"), terminal);
+                }
+                terminal.out().print(help());
+                return Exit.DONE;
+            }
+            case "--help", "-h" -> {
                 terminal.out().print(help());
                 return Exit.DONE;
             }
@@ -114,14 +121,14 @@ public final class Commands {
         for (String name : NAMES) {
             Command command = named(name);
             if (command != null) {
-                text.append("  ").append(name).append(" ".repeat(widest - name.length() + 2));
-                text.append(command.usage().about()).append('\n');
+                Columns.row(text, name, widest, command.usage().about());
             }
         }
         if (!NAMES.isEmpty()) {
             text.append('\n');
         }
-        return text.append("putback COMMAND --help explains each; putback --version says which this is.\n")
+        return text.append(
+                        "putback COMMAND --help or putback help COMMAND explains each; putback --version\nsays which this is.\n")
                 .toString();
     }
 

@@ -54,7 +54,7 @@ final class KinematicsCommand implements Command {
                     arm-rear: [-250, 450, 200]
                     ball-joint: [0, 900, 200]
                     strut-top: [-40, 700, 850]
-                    strut-lower: [-14, 830, 427.5]   # on the strut's axis, fixed to the hub carrier
+                    strut-lower: [-14, 830, 427.5]   # on the strut's axis, on the carrier
                     rod-inner: [50, 200, 250]
                     rod-outer: [150, 800, 275]
                     wheel-centre: [-20, 950, 313.426]
@@ -62,7 +62,8 @@ final class KinematicsCommand implements Command {
                   tyre-radius: 313.6 mm
                   adjust: {bolt: {pivot: [-14, 850, 400], spacing: 60 mm}, rod: {pitch: 1.5 mm}}
 
-                  ties: {hose: {kind: hose, from: [60, 560, 520], to: [90, 690, 330], free: 310 mm}}
+                  ties:
+                    hose: {kind: hose, from: [60, 560, 520], to: [90, 690, 330], free: 310 mm}
 
                 With ties it says how far the hub may drop or lean; a shaft has plunge: 25 mm in place of free.
                 A double wishbone has lower-front, lower-rear, lower-ball and upper-front, upper-rear, upper-ball.

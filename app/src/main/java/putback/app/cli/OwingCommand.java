@@ -7,7 +7,6 @@ import putback.app.text.OwingText;
 import putback.app.text.Screen;
 import putback.ledger.Handover;
 import putback.ledger.Standing;
-import putback.store.sheets.Fault;
 import putback.store.sheets.OwingRead;
 import putback.store.sheets.OwingReader;
 
@@ -49,9 +48,7 @@ final class OwingCommand implements Command {
                 arguments.value("--plan").orElse(""),
                 arguments.value("--ledger").orElse(""));
         if (read instanceof OwingRead.Faulty faulty) {
-            for (Fault fault : faulty.faults()) {
-                terminal.say(fault.toString());
-            }
+            FaultLines.say(faulty.faults(), "a plan's JSON and a file of events", terminal);
             return Exit.BAD_INPUT;
         }
         OwingRead.Sound sound = (OwingRead.Sound) read;

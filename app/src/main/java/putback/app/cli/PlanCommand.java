@@ -37,8 +37,8 @@ final class PlanCommand implements Command {
                 List.of(
                         Renewing.RENEW,
                         Renewing.SIDE,
-                        Option.value("--rust", "0..4", "how rusty it is, from clean to wasted"),
-                        Option.value("--hands", "N", "how many people work on it, 1 to 9"),
+                        Option.value("--rust", "0..4", "how rusty it is: what the time comes to with it"),
+                        Option.value("--hands", "N", "how many people work on it, 1 to 9: the same"),
                         ToolboxFile.TOOLBOX,
                         ToolboxFile.ON,
                         Option.value("--why", "STEP", "why this step is there; 58-59 for several"),
@@ -84,14 +84,14 @@ final class PlanCommand implements Command {
             terminal.say("putback: " + sheet.name() + ": " + locked.sentence());
             return Exit.NO_SOUND_ANSWER;
         }
-        if (rust > 0 || hands > 1) {
-            terminal.say(
-                    "putback: the minutes are for clean fasteners and one pair of hands; putback price reckons with"
-                            + " rust and several hands");
-        }
         Plan plan = ((Planned.Sound) planned).plan();
+        String rusty = rust > 0 || hands > 1 ? RustyTime.of(plan, Math.max(rust, 0), Math.max(hands, 1)) : "";
         Tray tray = toolbox == null || on == null ? null : Tray.of(plan, toolbox, on);
-        return show(plan, tray, why, arguments, terminal);
+        int exit = show(plan, tray, why, arguments, terminal);
+        if (!rusty.isEmpty()) {
+            tell(rusty, arguments, terminal);
+        }
+        return exit;
     }
 
     private static int show(
@@ -125,6 +125,17 @@ final class PlanCommand implements Command {
             terminal.out().print(WhyText.of(plan, step, screen));
         }
         return Exit.DONE;
+    }
+
+    /** Below the plan, or beside what another program reads. */
+    private static void tell(String rusty, Arguments arguments, Terminal terminal) {
+        StringBuilder text = new StringBuilder("\n");
+        Columns.paragraph(text, rusty);
+        if (arguments.has("--json") || arguments.has("--pdf") || arguments.has("--svg")) {
+            terminal.say("putback: " + rusty);
+        } else {
+            terminal.out().print(text);
+        }
     }
 
     private static int draw(Plan plan, String name, String sheet, Terminal terminal) {

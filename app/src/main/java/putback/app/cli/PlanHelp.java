@@ -18,8 +18,9 @@ final class PlanHelp {
                 --json, --pdf, --svg and --why each replace the text; give one. Colour is left
                 out where the output is no terminal or NO_COLOR is set.
 
-                Rust and hands change times only, never what is opened. Minutes here are for
-                clean fasteners and one pair of hands; putback price reckons with more.
+                Rust and hands never change what is opened. The minutes of the steps are for clean
+                fasteners and one pair of hands; a last line says what the whole comes to with
+                --rust and --hands, and putback price says more.
 
                 Exit codes: 0 done, 2 wrong input, 3 there is no sound order, 1 anything else.
 

@@ -161,9 +161,7 @@ final class PriceCommand implements Command {
         if (read instanceof LearntRead.Sound sound) {
             return new OwnFigures(sound.seen());
         }
-        for (Fault fault : ((LearntRead.Faulty) read).faults()) {
-            terminal.say(fault.toString());
-        }
+        FaultLines.say(((LearntRead.Faulty) read).faults(), "a file of what was learnt", terminal);
         return null;
     }
 

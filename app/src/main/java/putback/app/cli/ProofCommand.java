@@ -58,27 +58,25 @@ final class ProofCommand implements Command {
         for (Case one : cases) {
             if (!one.source().equals(source)) {
                 source = one.source();
-                text.append('\n').append(source).append('\n');
+                text.append('\n');
+                Columns.paragraph(text, source);
             }
-            text.append("  ")
-                    .append(one.at())
-                    .append(": ")
-                    .append(one.quantity())
-                    .append('\n');
-            text.append("    theirs ").append(one.expected().toPlainString());
-            text.append(", ours ").append(one.ours().toPlainString());
-            text.append(", difference ").append(one.difference().toPlainString());
-            text.append(", allowed ").append(one.allowed().toPlainString());
-            text.append(" (").append(one.because()).append("): ");
-            text.append(one.verdict().word()).append('\n');
+            Columns.indented(text, 2, one.at() + ": " + one.quantity());
+            Columns.indented(
+                    text,
+                    4,
+                    "theirs " + one.expected().toPlainString() + ", ours "
+                            + one.ours().toPlainString() + ", difference "
+                            + one.difference().toPlainString() + ", allowed "
+                            + one.allowed().toPlainString() + " (" + one.because() + "): "
+                            + one.verdict().word());
         }
-        text.append('\n').append(count(cases, Verdict.AGREES)).append(" of ").append(cases.size());
-        return text.append(" agree, ")
-                .append(count(cases, Verdict.KNOWN))
-                .append(" in known disagreement, ")
-                .append(disagree(cases))
-                .append(" in disagreement without an explanation.\n")
-                .toString();
+        text.append('\n');
+        Columns.paragraph(
+                text,
+                count(cases, Verdict.AGREES) + " of " + cases.size() + " agree, " + count(cases, Verdict.KNOWN)
+                        + " in known disagreement, " + disagree(cases) + " in disagreement without an explanation.");
+        return text.toString();
     }
 
     private static String json(List<Case> cases) {

@@ -27,9 +27,9 @@ final class ResortsCommand implements Command {
         return """
                 FILE is YAML or JSON:
 
-                  rate: 60.00                  # an hour's work
-                  refuses: stuck               # stuck, spins, rounds, in bore or snapped; may be left out
-                  near: [hose, spring]         # what must not get flame, hot metal, sparks or blows
+                  rate: 60.00             # an hour's work
+                  refuses: stuck          # stuck, spins, rounds, in bore or snapped; if known
+                  near: [hose, spring]    # what must not get flame, heat, sparks or blows
                   resorts:
                     penetrant: {minutes: 3, chance: 0.35}
                     heat: {minutes: 6, chance: 0.6, breaks: {chance: 0.1, price: 12.00}}

@@ -52,27 +52,27 @@ final class SettingCommand implements Command {
     private static String text(SettingQuestion.Answer answer) {
         ReadingWindow window = answer.window();
         StringBuilder text = new StringBuilder();
-        String factor = " (factor " + Torque.figure(answer.adapter().factor()) + ").\n";
+        String factor = " (factor " + Torque.figure(answer.adapter().factor()) + ").";
         if (answer.isReading()) {
-            text.append("A reading of ")
-                    .append(both(answer))
-                    .append(" was ")
-                    .append(answer.atFastener().text());
-            text.append(" at the fastener").append(factor);
+            Columns.paragraph(
+                    text,
+                    "A reading of " + both(answer) + " was "
+                            + answer.atFastener().text() + " at the fastener" + factor);
             if (window != null) {
-                text.append("By the wrench's deviation it was ")
-                        .append(Torque.spanText(window.low(), window.high()))
-                        .append(".\n");
+                Columns.paragraph(
+                        text, "By the wrench's deviation it was " + Torque.spanText(window.low(), window.high()) + ".");
             }
         } else {
-            text.append("Set the wrench to ").append(both(answer)).append(": the fastener gets ");
-            text.append(answer.atFastener().text()).append(factor);
+            Columns.paragraph(
+                    text,
+                    "Set the wrench to " + both(answer) + ": the fastener gets "
+                            + answer.atFastener().text() + factor);
             if (window != null) {
-                text.append("A reading of ").append(window.text()).append(" is surely right.\n");
+                Columns.paragraph(text, "A reading of " + window.text() + " is surely right.");
             }
         }
         for (String remark : answer.remarks()) {
-            text.append(remark).append('\n');
+            Columns.paragraph(text, remark);
         }
         return text.toString();
     }

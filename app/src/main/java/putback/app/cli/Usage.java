@@ -123,7 +123,9 @@ public record Usage(String command, String about, List<String> operands, List<Op
         for (String operand : operands) {
             text.append(' ').append(operand);
         }
-        text.append(" [options]\n\n").append(about).append("\n\n");
+        text.append(" [options]\n\n");
+        Columns.paragraph(text, about);
+        text.append('\n');
         int widest = HELP.spelling().length();
         for (Option option : options) {
             widest = Math.max(widest, option.spelling().length());
@@ -133,14 +135,13 @@ public record Usage(String command, String about, List<String> operands, List<Op
         }
         line(text, HELP, widest);
         if (!more.isEmpty()) {
-            text.append('\n').append(more.stripTrailing()).append('\n');
+            text.append('\n');
+            Columns.flowing(text, more.stripTrailing());
         }
         return text.toString();
     }
 
     private static void line(StringBuilder text, Option option, int widest) {
-        String spelling = option.spelling();
-        text.append("  ").append(spelling).append(" ".repeat(widest - spelling.length() + 2));
-        text.append(option.about()).append('\n');
+        Columns.row(text, option.spelling(), widest, option.about());
     }
 }

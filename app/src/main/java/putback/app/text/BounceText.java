@@ -45,17 +45,20 @@ public final class BounceText {
     private static void corner(StringBuilder text, String name, Decay decay) {
         text.append(String.format(
                 Locale.ROOT,
-                "%-7s damping ratio %.3f, %.2f swings a second, %.0f %% of a swing left after one cycle\n",
+                "%-7s damping ratio %.3f, %.2f swings a second,\n"
+                        + "        %.0f %% of a swing left after one cycle\n",
                 name,
                 decay.dampingRatio(),
                 decay.frequencyHz(),
                 100 * decay.leftAfterACycle()));
         text.append(String.format(
                 Locale.ROOT,
-                "        read from %.1f cycles; the fit explains %.1f %% of the movement%s\n",
+                "        read from %.1f cycles; the fit explains %.1f %% of the movement\n%s",
                 decay.cycles(),
                 100 * decay.fit(),
-                decay.byPeaks() == null ? "" : String.format(Locale.ROOT, "; by its peaks %.3f", decay.byPeaks())));
+                decay.byPeaks() == null
+                        ? ""
+                        : String.format(Locale.ROOT, "        by its peaks %.3f\n", decay.byPeaks())));
         if (decay.fit() < POOR_FIT || decay.cycles() < FEW_CYCLES) {
             text.append("        that is a rough reading: record it again, with nobody in the car\n");
         }

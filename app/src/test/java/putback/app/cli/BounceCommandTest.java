@@ -45,9 +45,28 @@ class BounceCommandTest {
     }
 
     @Test
+    void theAnswer_isWithinEightyColumns() throws IOException {
+        String one = file("a.csv", csv(0.12, ",", ""));
+        assertThat(Said.by("bounce", one, one).out().lines()).allMatch(line -> line.length() <= 80);
+        assertThat(Said.by("bounce", one).out().lines()).allMatch(line -> line.length() <= 80);
+    }
+
+    @Test
     void oneFile_saysToRecordTheOtherSide() throws IOException {
         String one = file("a.csv", csv(0.3, ",", ""));
         assertThat(Said.by("bounce", one).out()).contains("record the other side the same way");
+    }
+
+    @Test
+    void aFileThatIsNoTrace_isTenFaultsAndACount_butATraceWithSomeWrongRowsHasThemAllTold() throws IOException {
+        Said wrong = Said.by("bounce", file("script.sh", "echo hello\n".repeat(200)));
+        assertThat(wrong.exit()).isEqualTo(Exit.BAD_INPUT);
+        assertThat(wrong.err().lines()).hasSize(11);
+        assertThat(wrong.err()).contains(": and 189 more faults, in about every line. Maybe it is another file");
+        String rows = csv(0.3, ",", "");
+        Said some = Said.by("bounce", file("some.csv", rows + "x,y\n".repeat(12)));
+        assertThat(some.err().lines().count()).isGreaterThanOrEqualTo(12);
+        assertThat(some.err()).doesNotContain("another file");
     }
 
     @Test

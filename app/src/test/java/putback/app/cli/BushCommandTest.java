@@ -18,6 +18,7 @@ class BushCommandTest {
     void text_saysWhatToDo() {
         Said said = Said.by("bush", "--arm", "350mm", "--ride", "-15mm", "--tightened", "-100mm");
         assertThat(said.out()).contains("wound up by 14.15°", "bring the arm to ride height");
+        assertThat(said.out().lines()).allMatch(line -> line.length() <= 80);
         assertThat(Said.by("bush", "--arm", "1 m", "--ride", "0mm", "--tightened", "1mm")
                         .out())
                 .contains("hardly any");

@@ -25,6 +25,18 @@ class PlanCommandTest {
     private Path folder;
 
     @Test
+    void rustAndHands_leaveTheStepsAlone_andALastLineSaysWhatTheWholeComesTo() {
+        Said clean = Said.by("plan", "front-strut", "--renew", "strut", "--side", "left");
+        Said rusty =
+                Said.by("plan", "front-strut", "--renew", "strut", "--side", "left", "--rust", "4", "--hands", "2");
+        assertThat(rusty.err()).isEmpty();
+        assertThat(rusty.out()).startsWith(clean.out());
+        assertThat(rusty.out().substring(clean.out().length()).replaceAll("\\s+", " "))
+                .containsPattern("With rust 4 and 2 pairs of hands the car stands likely \\d+ min, 4 jobs in 5 no more")
+                .contains("jobs in 100 end at a fixing that will not move", "minutes of the steps are those of clean");
+    }
+
+    @Test
     void plan_isTextWithoutColourWhereNoTerminalListens() {
         Said said = Said.by("plan", "front-strut", "--renew", "complete-strut", "--side", "left");
         assertThat(said.exit()).isEqualTo(Exit.DONE);

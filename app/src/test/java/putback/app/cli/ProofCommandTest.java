@@ -25,9 +25,11 @@ class ProofCommandTest {
     }
 
     @Test
-    void text_endsWithTheCount() {
+    void text_endsWithTheCount_withinEightyColumns() {
         Said said = Said.by("proof", "--room", "tightening");
-        assertThat(said.out()).endsWith(" in known disagreement, 0 in disagreement without an explanation.\n");
+        assertThat(said.out().replaceAll("\\s+", " "))
+                .endsWith(" in known disagreement, 0 in disagreement without an explanation. ");
+        assertThat(said.out().lines()).allMatch(line -> line.length() <= 80);
     }
 
     @Test

@@ -48,6 +48,22 @@ class UsageTest {
     }
 
     @Test
+    void noHelpIsWiderThanEightyColumns_andHelpPlanIsTheHelpOfPlan() {
+        Said all = Said.by("--help");
+        assertThat(all.out().lines()).allMatch(line -> line.length() <= 80);
+        for (String line : all.out().split("\n", -1)) {
+            if (line.matches("  [a-z]+ .*")) {
+                String command = line.strip().split(" ", 2)[0];
+                Said help = Said.by(command, "--help");
+                assertThat(help.exit()).isEqualTo(Exit.DONE);
+                assertThat(help.out().lines()).as(command).allMatch(row -> row.length() <= 80);
+                assertThat(Said.by("help", command).out()).isEqualTo(help.out());
+            }
+        }
+        assertThat(Said.by("help", "kitchen").err()).contains("there is no command \"kitchen\"");
+    }
+
+    @Test
     void misspeltOption_isToldItsNeighbour() {
         assertThatThrownBy(() -> usage.read(List.of("strut", "--jsn")))
                 .isInstanceOf(UsageFault.class)
