@@ -60,7 +60,8 @@ final class TighteningRecord {
         blocks.add(new Block.Fields(List.of(
                 new Block.Field("Tightened as written above. Signature", ""),
                 new Block.Field("Seen a second time. Signature", ""))));
-        return new Paper(Paper.Kind.TIGHTENING_RECORD, JobCard.title(plan), JobCard.renew(plan), head, style, blocks);
+        return new Paper(
+                Paper.Kind.TIGHTENING_RECORD, JobCard.title(plan, head), JobCard.renew(plan), head, style, blocks);
     }
 
     private Row row(Step step, Joint joint, Fastener fastener) {

@@ -19,10 +19,14 @@ import putback.store.books.Heard;
 import putback.store.books.HeardDevices;
 import putback.store.books.Job;
 import putback.store.books.Jobs;
+import putback.store.books.KeptEstimate;
+import putback.store.books.KeptEstimates;
 import putback.store.books.Move;
 import putback.store.books.Moves;
 import putback.store.books.PartLine;
 import putback.store.books.PartLines;
+import putback.store.books.PartPrice;
+import putback.store.books.PartPrices;
 import putback.store.books.Recheck;
 import putback.store.books.Rechecks;
 import putback.store.books.RoadTest;
@@ -32,6 +36,8 @@ import putback.store.books.RoadTests;
  * A job with all that the books have of it.
  *
  * @param customer null when not known
+ * @param paid what the garage paid for parts of this model
+ * @param estimates as they were put to the owner
  */
 public record JobFile(
         Job job,
@@ -41,6 +47,8 @@ public record JobFile(
         List<Approval> approvals,
         List<Finding> findings,
         List<PartLine> parts,
+        List<PartPrice> paid,
+        List<KeptEstimate> estimates,
         List<Recheck> rechecks,
         List<RoadTest> roadTests,
         List<Audit.Entry> audit,
@@ -61,6 +69,8 @@ public record JobFile(
                 new Approvals(books).of(id),
                 new Findings(books).of(id),
                 new PartLines(books).of(id),
+                new PartPrices(books).of(PartPrices.model(car)),
+                new KeptEstimates(books).of(id),
                 new Rechecks(books).of(id),
                 new RoadTests(books).of(id),
                 new Audit(books).of(id),
@@ -71,6 +81,28 @@ public record JobFile(
     @Nullable
     Approval answer() {
         return approvals.isEmpty() ? null : approvals.get(approvals.size() - 1);
+    }
+
+    /** The same with the job as it will be. */
+    JobFile with(Job changed) {
+        return new JobFile(
+                changed, car, customer, moves, approvals, findings, parts, paid, estimates, rechecks, roadTests, audit,
+                devices);
+    }
+
+    /** What its parts cost this garage. */
+    OwnPrices prices() {
+        return new OwnPrices(parts, paid);
+    }
+
+    /** The estimate that something was said to; null for none. */
+    public @Nullable KeptEstimate estimate(Approval said) {
+        for (KeptEstimate kept : estimates) {
+            if (kept.id().equals(said.estimate())) {
+                return kept;
+            }
+        }
+        return null;
     }
 
     /** What the car must not be driven with and the owner has not answered yet, in words. */

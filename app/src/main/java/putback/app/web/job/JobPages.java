@@ -34,12 +34,14 @@ public final class JobPages implements PageGroup {
     private final Books books;
     private final Shelf shelf;
     private final Ledgers ledgers;
+    private final JobShown shown;
 
     public JobPages(Replies replies, Books books, Shelf shelf, Ledgers ledgers) {
         this.replies = replies;
         this.books = books;
         this.shelf = shelf;
         this.ledgers = ledgers;
+        shown = new JobShown(replies, books, shelf, ledgers);
     }
 
     @Override
@@ -66,12 +68,7 @@ public final class JobPages implements PageGroup {
     }
 
     private void show(Context context, JobFile file, String said) {
-        replies.show(context, "job.jte", view(file, said));
-    }
-
-    private JobView view(JobFile file, String said) {
-        Quoting quoting = Quoting.of(file, shelf, new Settings(books).all());
-        return JobView.of(file, quoting, ledgers.owes(file, quoting.plan()), ledgers.started(file), said);
+        shown.show(context, file, said, Typed.NOTHING);
     }
 
     private void scope(Context context, JobFile file) {
@@ -87,11 +84,11 @@ public final class JobPages implements PageGroup {
                 return;
             }
             Job wanted = change.apply(file, form).at(form.number("version"));
+            String words = wanted.scope().equals(file.job().scope()) ? "" : said(file, wanted);
             Saved<Job> saved = books.write(writing -> {
                 Saved<Job> kept = new Jobs(books).save(writing, wanted);
-                if (kept instanceof Saved.Done<Job> done
-                        && !done.value().scope().equals(file.job().scope())) {
-                    new Audit(books).add(writing, form.who(), wanted.id(), "scope", said(done.value()));
+                if (kept instanceof Saved.Done<Job> && !words.isEmpty()) {
+                    new Audit(books).add(writing, form.who(), wanted.id(), "the work and its terms", words);
                 }
                 return kept;
             });
@@ -99,9 +96,10 @@ public final class JobPages implements PageGroup {
         });
     }
 
-    private static String said(Job job) {
-        return job.scope().sheet() + ": " + job.scope().renew() + " ("
-                + job.scope().side() + ") " + job.scope().terms().replace('&', ' ');
+    /** What is renewed now and on what terms, as the history of the job tells it. */
+    private String said(JobFile before, Job job) {
+        Quoting quoting = Quoting.of(before.with(job), shelf, new Settings(books).all());
+        return History.said(job.scope(), quoting.plan());
     }
 
     private void back(Context context, JobFile file, Saved<Job> saved, Form form) {
