@@ -261,4 +261,35 @@ class MoneyTest {
                 .contains("work of others 35")
                 .doesNotContain("<li>scope", "complete-strut (left)");
     }
+
+    @Test
+    void thePriceInFull_hasTheGaragesPrices_andFoldsWhatSavesLittle() throws Exception {
+        set("rate", "62.00");
+        String job = job("WH 14");
+        post(job, "prices", Map.of(STRUT, "175.50"));
+        Matcher address = Pattern.compile("href=\"([^\"]+)\">The price in full").matcher(page(job));
+        assertThat(address.find()).isTrue();
+        String full = lan.get(address.group(1).replace("&amp;", "&"), owner).body();
+        assertThat(full).contains("an hour at 62.00", "175.50").doesNotContain("(example price)", "(example rate)");
+        String worth = full.substring(full.indexOf("<h2>Alongside"), full.indexOf("that could be renewed as well"));
+        assertThat(worth)
+                .contains("Track-rod end, left", "Anti-roll-bar link, left")
+                .doesNotContain("Scuttle trim");
+        assertThat(full).contains("Scuttle trim");
+    }
+
+    @Test
+    void aPriceForNoJob_saysThatItsFiguresAreExamples() throws Exception {
+        String full = lan.get("/price?sheet=front-strut&renew=complete-strut&side=left", owner)
+                .body();
+        assertThat(full).contains("Complete strut, left (example price)", "(example rate)", "hour is an example");
+    }
+
+    @Test
+    void theInventedCarsOfTheDemonstration_areNotOfferedInARealGarage() throws Exception {
+        assertThat(lan.get("/sheets", owner).body()).contains("front-strut").doesNotContain("demo-van");
+        assertThat(lan.get("/new-car", owner).body()).doesNotContain("Tamsel");
+        set("invented", "yes");
+        assertThat(lan.get("/sheets", owner).body()).contains("demo-van");
+    }
 }

@@ -1,7 +1,10 @@
 package putback.app.web.job;
 
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import putback.app.web.frame.Question;
 import putback.app.web.frame.Shelf;
@@ -136,16 +139,28 @@ public record JobFile(
         return question == null ? "/" : question.address("/plan");
     }
 
-    /** Where its price is shown in full. */
-    public String priceAddress() {
+    /**
+     * Where its price is shown in full.
+     *
+     * @param values the terms that hold for it, by name
+     */
+    String priceAddress(Map<String, String> values) {
         Question question = question();
         if (question == null) {
             return "/";
         }
-        String terms = job.scope().terms();
-        String rust = job.scope().rust();
-        return question.address("/price")
-                + (terms.isEmpty() ? "" : "&" + terms)
-                + (rust.matches("[0-4]") ? "&rust=" + rust : "");
+        StringBuilder address =
+                new StringBuilder(question.address("/price")).append("&job=").append(job.id());
+        values.forEach(
+                (name, value) -> address.append('&').append(name).append('=').append(coded(value)));
+        Rust.byPlace(job.scope()).forEach((place, grade) -> address.append("&rust")
+                .append(place.isEmpty() ? "" : "." + coded(place))
+                .append('=')
+                .append(coded(grade)));
+        return address.toString();
+    }
+
+    private static String coded(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8);
     }
 }

@@ -22,6 +22,7 @@ import putback.store.books.PartPrice;
  * @param renewed what is renewed, in words; empty as long as nothing is named
  * @param fault why there is no plan or price; empty for nothing
  * @param rust how rusty it is, in words
+ * @param priceAddress where its price is shown in full
  * @param figures likely, 4 in 5, stop and call; empty without a price
  * @param ask why it has to be asked again; empty when it has not
  * @param parts what the plan needs and what is on its way
@@ -36,6 +37,7 @@ public record JobView(
         String renewed,
         String fault,
         String rust,
+        String priceAddress,
         List<Row> figures,
         Offer offer,
         String ask,
@@ -96,6 +98,7 @@ public record JobView(
                 Rust.said(
                         file.job().scope(),
                         plan == null ? List.of() : plan.assembly().joints()),
+                file.priceAddress(quoting.values()),
                 figures(quoting, style),
                 new Offer(
                         asked == null ? "" : asked.toPlainString(),

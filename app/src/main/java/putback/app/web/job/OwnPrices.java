@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
+import putback.app.text.ExamplePrices;
 import putback.plan.PartNeed;
 import putback.plan.Plan;
 import putback.store.books.PartLine;
@@ -18,7 +19,7 @@ import putback.store.books.PartPrices;
  */
 final class OwnPrices {
     /** Behind the name of whatever rests on a price that is nobody's. */
-    static final String EXAMPLE = " (example price)";
+    static final String EXAMPLE = ExamplePrices.MARK;
 
     private final List<PartLine> lines;
     private final Map<String, PartPrice> paid = new TreeMap<>();
@@ -50,9 +51,7 @@ final class OwnPrices {
             BigDecimal cost = new BigDecimal(each).multiply(BigDecimal.valueOf(need.count()));
             return new PartNeed(need.id(), need.name(), need.count(), cost, need.reason());
         }
-        return need.price() == null
-                ? need
-                : new PartNeed(need.id(), need.name() + EXAMPLE, need.count(), need.price(), need.reason());
+        return ExamplePrices.marked(need);
     }
 
     /** What one costs this garage; empty where nobody has said. */
