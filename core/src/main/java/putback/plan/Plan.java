@@ -40,6 +40,12 @@ public record Plan(
         warnings = List.copyOf(warnings);
     }
 
+    /** The same with other prices and names of what has to be on the shelf. */
+    public Plan withParts(List<PartNeed> needs) {
+        return new Plan(
+                assembly, wanted, selection, moves, setup, sequenceSetup, proof, steps, tools, needs, advice, warnings);
+    }
+
     /** Minutes that the plan minimises: the work, and the set-up on the way apart. */
     public Minutes objective() {
         return selection.work().plus(sequenceSetup);

@@ -8,6 +8,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import putback.app.asking.PriceQuestion;
 import putback.app.json.PriceJson;
+import putback.app.text.ExamplePrices;
 import putback.app.text.Headline;
 import putback.app.text.PriceText;
 import putback.app.text.Screen;
@@ -127,7 +128,9 @@ final class PriceCommand implements Command {
             terminal.say("putback: " + question.assembly().sheet().id() + ": " + parsed.refusal());
             return Exit.BAD_INPUT;
         }
-        Estimate estimate = sound.value().withNotes(jobs.notes());
+        List<String> notes = new ArrayList<>(jobs.notes());
+        notes.addAll(ExamplePrices.notes(plan, arguments.has("--rate")));
+        Estimate estimate = sound.value().withNotes(notes);
         DrawnTimes standing = standing(plan, question);
         if (arguments.has("--pdf")) {
             int rust = question.beliefs().rust().usual().ordinal();

@@ -32,6 +32,7 @@ public final class DemoGarage {
             "tax", "20",
             "sundries", "4.50",
             "currency", "cr",
+            "invented", "yes",
             "warranty", "as the law of the place has it");
 
     private final Books books;

@@ -147,6 +147,9 @@ public sealed interface Block {
     /** What the shapes in the tables of steps mean. */
     record Legend() implements Block {}
 
+    /** What follows is a card to be cut off; it stays in one piece, so on the next page where this one has no room for it. */
+    record Cut() implements Block {}
+
     /** What follows starts on a new page. */
     record NewPage() implements Block {}
 }

@@ -22,7 +22,7 @@ public record CustomerLine(String name, List<String> address, String phone, Stri
         for (String line : address) {
             lines.add("", line);
         }
-        lines.add("", phone);
+        lines.add("", phone.replace(' ', Lines.FIRM));
         lines.add("", mail);
         return lines.all();
     }

@@ -40,7 +40,7 @@ final class EstimatePaper {
         paper.blocks.add(new Block.Heading("Terms"));
         paper.blocks.add(law.beforeWork());
         paper.approval();
-        String title = JobCard.title(quote.plan());
+        String title = JobCard.title(quote.plan(), head);
         return new Paper(Paper.Kind.ESTIMATE, title, JobCard.renew(quote.plan()), head, style, paper.blocks);
     }
 

@@ -48,7 +48,8 @@ final class FillInCard {
                 rows.isEmpty()
                         ? Block.Words.of("Nothing is opened in this job.")
                         : new Block.Table(COLUMNS, rows, false));
-        return new Paper(Paper.Kind.FILL_IN_CARD, JobCard.title(plan), JobCard.renew(plan), head, style, blocks);
+        return new Paper(
+                Paper.Kind.FILL_IN_CARD, JobCard.title(plan, head), JobCard.renewOn(plan, head), head, style, blocks);
     }
 
     private Row row(Joint joint) {

@@ -98,7 +98,7 @@ final class HandoverPaper {
         if (recheck == null) {
             return;
         }
-        blocks.add(new Block.NewPage());
+        blocks.add(new Block.Cut());
         blocks.add(new Block.Heading("Recheck card: wheel fasteners"));
         blocks.add(new Block.Framed("Wheels were off", comeBack(recheck)));
         blocks.add(Block.Words.of(torque(recheck)));

@@ -34,11 +34,21 @@ final class JobCard {
             table(blocks, "Torque wrenches", WrenchTable.of(plan, tray, style));
         }
         table(blocks, "Follow-ups", PlanTables.followUps(plan, style));
-        return new Paper(Paper.Kind.JOB_CARD, title(plan), renew(plan), head, style, blocks);
+        return new Paper(Paper.Kind.JOB_CARD, title(plan, head), renewOn(plan, head), head, style, blocks);
     }
 
-    static String title(Plan plan) {
-        return plan.assembly().sheet().title();
+    /** The car where it is known, since that is what a person looks for; the sheet otherwise. */
+    static String title(Plan plan, JobHead head) {
+        String car = (head.car().plate() + " " + head.car().car()).strip();
+        return car.isEmpty() ? plan.assembly().sheet().title() : car;
+    }
+
+    /** For the mechanic: what is renewed, and the sheet where the title is the car. */
+    static String renewOn(Plan plan, JobHead head) {
+        String sheet = plan.assembly().sheet().title();
+        return title(plan, head).equals(sheet)
+                ? renew(plan)
+                : (renew(plan) + ". Sheet: " + sheet).replaceFirst("^\\. ", "");
     }
 
     static String renew(Plan plan) {

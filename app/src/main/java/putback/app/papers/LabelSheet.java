@@ -37,7 +37,7 @@ public record LabelSheet(String title, LabelLayout layout, List<List<Label>> pag
             }
         }
         pages.add(List.copyOf(page));
-        return new LabelSheet("Bag labels: " + JobCard.title(plan), layout, pages);
+        return new LabelSheet("Bag labels: " + JobCard.title(plan, head), layout, pages);
     }
 
     /** Whether something is left in the hand that goes into a bag. */

@@ -24,7 +24,7 @@ public record Letterhead(
         for (String line : address) {
             lines.add("", line);
         }
-        lines.add("", phone);
+        lines.add("", phone.replace(' ', Lines.FIRM));
         lines.add("", mail);
         lines.add("Tax no. ", taxNumber);
         lines.add("Registered ", registration);

@@ -54,6 +54,11 @@ public record Paper(Kind kind, String title, String subtitle, JobHead head, Hous
         return HEAD_WIDTHS[box];
     }
 
+    /** The unit is said once: by what was read, or where nothing was, by the garage. */
+    private String odometer(CarLine car) {
+        return car.odometerIn().matches(".*(km|mi)") ? "Odometer" : "Odometer, " + style.distanceUnit();
+    }
+
     /** The boxes below the title, four in a row; an empty one is written in by hand. */
     public List<List<Block.Field>> headRows() {
         CarLine car = head.car();
@@ -62,7 +67,7 @@ public record Paper(Kind kind, String title, String subtitle, JobHead head, Hous
                 List.of(
                         new Block.Field("Job number", head.number()),
                         new Block.Field("Date", head.on() == null ? "" : style.date(head.on())),
-                        new Block.Field("Odometer, " + style.distanceUnit(), car.odometerIn() + out),
+                        new Block.Field(odometer(car), car.odometerIn() + out),
                         new Block.Field(
                                 "Customer", String.join(", ", head.customer().lines()))),
                 List.of(

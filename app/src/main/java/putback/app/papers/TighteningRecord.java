@@ -20,11 +20,11 @@ import putback.sheet.Joint;
 final class TighteningRecord {
     private static final List<Column> COLUMNS = List.of(
             new Column("Fixing", 20, false),
-            new Column("Asked for", 17, false),
+            new Column("Asked for", 16, false),
             new Column("A reading may be", 15, false),
-            new Column("Read", 14, false),
+            new Column("Read", 13, false),
             new Column("By", 8, false),
-            new Column("When", 10, false),
+            new Column("When", 12, false),
             new Column("Second look by", 8, false),
             new Column("Wrench", 8, false));
 
@@ -60,7 +60,13 @@ final class TighteningRecord {
         blocks.add(new Block.Fields(List.of(
                 new Block.Field("Tightened as written above. Signature", ""),
                 new Block.Field("Seen a second time. Signature", ""))));
-        return new Paper(Paper.Kind.TIGHTENING_RECORD, JobCard.title(plan), JobCard.renew(plan), head, style, blocks);
+        return new Paper(
+                Paper.Kind.TIGHTENING_RECORD,
+                JobCard.title(plan, head),
+                JobCard.renewOn(plan, head),
+                head,
+                style,
+                blocks);
     }
 
     private Row row(Step step, Joint joint, Fastener fastener) {
@@ -73,12 +79,17 @@ final class TighteningRecord {
                 words.window(step),
                 read(step, reading),
                 Cell.of(reading == null ? "" : reading.by()),
-                Cell.of(reading == null ? "" : reading.when()),
+                Cell.of(reading == null ? "" : firm(reading.when())),
                 Cell.of(
                         fastener.critical() ? Mark.TWICE : Mark.NONE,
                         reading == null ? "" : reading.secondBy(),
                         List.of()),
                 Cell.of(reading == null ? "" : reading.wrench()));
+    }
+
+    /** Day and time each in one piece: a break between them, none inside. */
+    private static String firm(String when) {
+        return when.replace("-", "\u2011");
     }
 
     private Cell read(Step step, @Nullable Reading reading) {

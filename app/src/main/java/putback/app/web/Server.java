@@ -35,11 +35,15 @@ import putback.app.web.frame.Shelf;
 import putback.app.web.frame.Visitor;
 import putback.app.web.job.AskPages;
 import putback.app.web.job.JobPages;
+import putback.app.web.job.JobPricing;
 import putback.app.web.job.Ledgers;
 import putback.app.web.job.PaperPages;
+import putback.app.web.job.PartPages;
 import putback.app.web.job.PhotoPages;
+import putback.app.web.job.RustPages;
 import putback.app.web.job.SaidPages;
 import putback.app.web.planning.FirstPage;
+import putback.app.web.planning.Pricing;
 import putback.app.web.planning.SheetPages;
 import putback.app.web.wheels.AnglePages;
 import putback.store.books.Books;
@@ -69,15 +73,18 @@ public final class Server implements AutoCloseable {
         guard = new Guard(network == null ? Set.of(LOOPBACK, "localhost") : network.hosts());
         Shelf shelf = new Shelf(garage);
         groups.add(new Assets());
-        groups.add(new SheetPages(replies, garage, shelf));
+        Pricing pricing = books == null ? Pricing.EXAMPLES : new JobPricing(books);
+        groups.add(new SheetPages(replies, garage, shelf, pricing));
         groups.add(new AnglePages(replies));
         if (books == null) {
-            groups.add(new FirstPage(replies));
+            groups.add(new FirstPage(replies, shelf));
         } else {
             Ledgers ledgers = new Ledgers(books);
             groups.add(new GaragePages(replies, books, shelf, ledgers));
             groups.add(new JobPages(replies, books, shelf, ledgers));
-            groups.add(new AskPages(replies, books, shelf));
+            groups.add(new AskPages(replies, books, shelf, ledgers));
+            groups.add(new PartPages(replies, books, shelf, ledgers));
+            groups.add(new RustPages(replies, books, shelf));
             groups.add(new SaidPages(replies, books, shelf));
             groups.add(new PaperPages(replies, books, shelf, garage, ledgers));
             groups.add(new SettingPages(replies, books));

@@ -235,3 +235,22 @@
     waiting = setTimeout(ask, PAUSE);
   });
 })();
+
+// Copies what stands beside a button. Without this file the text is marked and copied by hand.
+(() => {
+  "use strict";
+  for (const button of document.querySelectorAll("button[data-copy]")) {
+    if (!navigator.clipboard) {
+      continue;
+    }
+    button.hidden = false;
+    button.addEventListener("click", async () => {
+      try {
+        await navigator.clipboard.writeText(document.getElementById(button.dataset.copy).textContent);
+        button.textContent = "Copied";
+      } catch {
+        button.textContent = "Not copied: mark it and copy by hand";
+      }
+    });
+  }
+})();

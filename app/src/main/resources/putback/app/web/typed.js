@@ -10,8 +10,9 @@
     (form) => form.enctype !== "multipart/form-data" && !form.dataset.live && !form.querySelector("input[type=password]"));
 
   const slot = (form) => {
-    const same = forms.filter((other) => other.getAttribute("action") === form.getAttribute("action"));
-    return START + location.pathname + " " + form.getAttribute("action") + " " + same.indexOf(form);
+    const to = form.getAttribute("action") ?? location.pathname;
+    const same = forms.filter((other) => (other.getAttribute("action") ?? location.pathname) === to);
+    return START + to + " " + same.indexOf(form);
   };
 
   /** Fields by their names; of several with one name, each by its place among them. */

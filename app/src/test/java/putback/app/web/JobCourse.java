@@ -88,8 +88,12 @@ abstract class JobCourse {
     }
 
     private void price(Page page) {
-        page.click("summary:has-text('Rust and terms')");
-        page.fill("#scope input[name=rust]", "2");
+        page.click("a:has-text('Grade it, fixing by fixing')");
+        page.selectOption("select[name=rust]", "2");
+        picture(page, "rust");
+        page.click("button:has-text('Keep')");
+        page.click("summary:has-text('Terms')");
+        page.fill("#scope input[name=rate]", "62");
         page.fill("#scope input[name=tax]", "20");
         page.click("#scope button:has-text('Keep')");
         page.click("button:has-text('Price is ready')");
@@ -250,19 +254,26 @@ abstract class JobCourse {
             takeIn(page, "WH 99");
             String job = page.url();
             scope(page);
+            assertThat(page.textContent("#approvals")).contains("an example is no offer");
+            page.click("summary:has-text('Terms')");
+            page.fill("#scope input[name=rate]", "62");
+            page.click("#scope button:has-text('Keep')");
             page.click("text=Make a link that asks the owner");
             String link = page.textContent("#link");
+            assertThat(page.textContent("main")).contains("opens on this machine only");
+            assertThat(page.isVisible("button:has-text('Copy it')")).isTrue();
             try (BrowserContext owner = screens().context(390, ColorScheme.LIGHT)) {
                 Page seen = owner.newPage();
-                seen.navigate("http://" + link);
+                seen.navigate(link);
                 assertThat(seen.textContent("main"))
-                        .contains("Rear damper", "Total")
+                        .contains("Rear damper", "Likely total")
                         .doesNotContain("0555 12");
                 picture(seen, "link");
                 seen.fill("input[name=who]", "Orla Quent");
                 seen.click("button:has-text('Yes, up to')");
-                assertThat(seen.textContent("main")).contains("The garage sees your yes now");
-                assertThat(seen.navigate("http://" + link.substring(0, link.length() - 1) + "A")
+                assertThat(seen.textContent("main")).contains("The garage sees your yes now", "Orla Quent said yes");
+                assertThat(seen.locator("form").count()).isZero();
+                assertThat(seen.navigate(link.substring(0, link.length() - 1) + "A")
                                 .status())
                         .isIn(404, 200)
                         .matches(status -> status == 404 || link.endsWith("A"));

@@ -20,6 +20,7 @@ import org.junit.jupiter.api.extension.BeforeAllCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
 import putback.app.web.frame.Garage;
 import putback.store.books.Books;
+import putback.store.books.Settings;
 import putback.store.database.Database;
 import putback.store.sheets.ToolboxRead;
 import putback.store.sheets.ToolboxReader;
@@ -50,6 +51,12 @@ final class Screens implements BeforeAllCallback, AfterAllCallback {
         Clock clock = Clock.fixed(Instant.parse("2026-11-02T12:00:00Z"), ZoneOffset.UTC);
         opened = database == null ? null : database.get();
         Books books = opened == null ? null : new Books(opened, "garage", clock);
+        if (books != null) {
+            books.write(change -> {
+                new Settings(books).set(change, "invented", "yes");
+                return books;
+            });
+        }
         server = Server.start(0, new Garage(sound.toolbox(), clock, books));
         playwright = Playwright.create(
                 new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));

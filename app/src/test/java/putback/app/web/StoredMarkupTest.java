@@ -3,9 +3,9 @@ package putback.app.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.AfterEach;
@@ -13,6 +13,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import putback.store.books.Cars;
 import putback.store.books.JobLines;
+import putback.store.books.Links;
 
 /** What somebody writes into any field stays text on every page. */
 class StoredMarkupTest {
@@ -87,10 +88,8 @@ class StoredMarkupTest {
                 lan.get("/search?q=%22%27%3E%3Cscript%3Ealert(1)", owner).body());
     }
 
-    private String link(String job) throws Exception {
-        String body = lan.post("/job/" + job + "/link", owner, Map.of()).body();
-        int at = body.indexOf("/said/");
-        return body.substring(at, body.indexOf('<', at));
+    private String link(String job) {
+        return "/said/" + lan.books.write(change -> new Links(lan.books).make(change, job, Duration.ofDays(14)));
     }
 
     @Test

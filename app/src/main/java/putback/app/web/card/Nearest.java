@@ -33,10 +33,10 @@ public record Nearest(List<String> bases, String title, boolean kept, List<Quest
     /** The stock sheets, those of them that go together, and those that the garage has kept. */
     static List<Nearest> all(Books books, Shelf shelf) {
         List<Nearest> all = new ArrayList<>();
-        for (String id : SheetReader.stockIds()) {
+        for (String id : shelf.stock()) {
             add(all, List.of(id), "", false, shelf);
         }
-        for (String id : SheetReader.stockIds()) {
+        for (String id : shelf.stock()) {
             for (String below : QuestionReader.stock(id).seams().keySet()) {
                 add(all, List.of(below, id), "", false, shelf);
             }

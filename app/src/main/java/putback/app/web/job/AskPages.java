@@ -4,25 +4,22 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.time.Duration;
-import java.util.List;
+import java.util.Map;
 import java.util.Set;
-import putback.app.web.frame.Answer;
 import putback.app.web.frame.Form;
 import putback.app.web.frame.PageGroup;
 import putback.app.web.frame.Replies;
 import putback.app.web.frame.Shelf;
 import putback.labour.price.Money;
-import putback.plan.PartNeed;
-import putback.plan.Plan;
 import putback.store.books.Approval;
 import putback.store.books.Approvals;
 import putback.store.books.Audit;
 import putback.store.books.Books;
 import putback.store.books.Finding;
 import putback.store.books.Findings;
+import putback.store.books.KeptEstimate;
+import putback.store.books.KeptEstimates;
 import putback.store.books.Links;
-import putback.store.books.PartLine;
-import putback.store.books.PartLines;
 import putback.store.books.Recheck;
 import putback.store.books.Rechecks;
 import putback.store.books.RoadTests;
@@ -31,18 +28,19 @@ import putback.store.books.Settings;
 
 /** What is written down on a job's page: words of the owner, findings, parts, road tests, rechecks. */
 public final class AskPages implements PageGroup {
-    private static final Set<String> STATES = Set.of("to order", "ordered", "arrived", "compared");
     private static final Set<String> URGENCIES = Set.of("stop driving", "soon", "watch");
     private static final Duration LINK_HOLDS = Duration.ofDays(14);
 
     private final Replies replies;
     private final Books books;
     private final Shelf shelf;
+    private final JobShown shown;
 
-    public AskPages(Replies replies, Books books, Shelf shelf) {
+    public AskPages(Replies replies, Books books, Shelf shelf, Ledgers ledgers) {
         this.replies = replies;
         this.books = books;
         this.shelf = shelf;
+        shown = new JobShown(replies, books, shelf, ledgers);
     }
 
     @Override
@@ -50,8 +48,6 @@ public final class AskPages implements PageGroup {
         routes.post("/job/{id}/approval", context -> write(context, this::approval));
         routes.post("/job/{id}/finding", context -> write(context, this::finding));
         routes.post("/job/{id}/finding/{row}", context -> write(context, this::answer));
-        routes.post("/job/{id}/parts", context -> write(context, this::parts));
-        routes.post("/job/{id}/part/{row}", context -> write(context, this::part));
         routes.post("/job/{id}/road-test", context -> write(context, this::roadTest));
         routes.post("/job/{id}/recheck", context -> write(context, this::recheck));
         routes.post("/job/{id}/recheck/{row}", context -> write(context, this::rechecked));
@@ -79,7 +75,7 @@ public final class AskPages implements PageGroup {
         if (fault.equals(OVERTAKEN)) {
             replies.overtaken(context, "/job/" + id, form);
         } else if (!fault.isEmpty()) {
-            replies.refuse(context, new Answer.Refused(422, "Not kept yet", List.of(fault)));
+            shown.refuse(context, file, "Not kept yet: " + fault, new Typed(form(context), form.values()));
         } else if (context.attribute(Replies.TOLD) == null) {
             context.redirect("/job/" + id + form.text("place"), HttpStatus.SEE_OTHER);
         }
@@ -87,39 +83,54 @@ public final class AskPages implements PageGroup {
 
     private static final String OVERTAKEN = "overtaken";
 
+    /** Which form of the page it was: what stands behind the job's id. */
+    private static String form(Context context) {
+        String path = context.path();
+        return path.substring(path.indexOf('/', "/job/".length()) + 1);
+    }
+
     private String approval(Entry entry) {
         Form form = entry.form();
-        Quoting quoting = Quoting.of(entry.file(), shelf, new Settings(books).all());
         boolean yes = !form.text("yes").equals("no");
-        String upTo = money(form.text("up-to"));
+        String upTo = yes ? money(form.text("up-to")) : "";
         if (form.text("who").isEmpty() || form.text("how").isEmpty()) {
             return "Write down who said it and how: on the phone, here, in writing.";
         }
         if (upTo.equals("?")) {
             return "\"" + form.text("up-to") + "\" is not an amount of money, such as 420 or 420.00.";
         }
-        Approval said = new Approval(
-                "",
-                entry.file().job().id(),
-                form.text("who"),
-                form.text("how"),
-                "",
-                yes,
-                upTo,
-                JobPages.total(quoting.total()),
-                form.text("words"),
-                form.who(),
-                "");
+        if (yes && upTo.isEmpty()) {
+            return "Write down up to how much they said yes: above it they are asked again.";
+        }
+        Map<String, String> settings = new Settings(books).all();
+        Quoting quoting = Quoting.of(entry.file(), shelf, settings);
+        KeptEstimate put = quoting.put(entry.file(), PaperPages.text(settings, "currency"), form.who());
         books.write(change -> {
-            Approval kept = new Approvals(books).add(change, said);
+            KeptEstimate kept = put == null ? null : new KeptEstimates(books).keep(change, put);
+            Approval said = new Approvals(books)
+                    .add(
+                            change,
+                            new Approval(
+                                    "",
+                                    entry.file().job().id(),
+                                    form.text("who"),
+                                    form.text("how"),
+                                    "",
+                                    yes,
+                                    upTo,
+                                    JobPages.total(quoting.asked()),
+                                    form.text("words"),
+                                    form.who(),
+                                    kept == null ? "" : kept.id()));
             new Audit(books)
                     .add(
                             change,
                             form.who(),
-                            kept.job(),
+                            said.job(),
                             yes ? "said yes" : "said no",
-                            kept.who() + ", " + kept.how() + (upTo.isEmpty() ? "" : ", up to " + upTo));
-            return kept;
+                            said.who() + ", " + said.how() + (upTo.isEmpty() ? "" : ", up to " + upTo)
+                                    + (kept == null ? "" : ", to estimate " + kept.number()));
+            return said;
         });
         return "";
     }
@@ -176,49 +187,6 @@ public final class AskPages implements PageGroup {
         return "There is no such finding on this job.";
     }
 
-    /** Puts down what the plan needs and nobody has put down yet. */
-    private String parts(Entry entry) {
-        Plan plan = Quoting.of(entry.file(), shelf, new Settings(books).all()).plan();
-        if (plan == null) {
-            return "Nothing is named that is to be renewed; tick it first.";
-        }
-        String job = entry.file().job().id();
-        books.write(change -> {
-            for (PartNeed need : plan.parts()) {
-                boolean there = entry.file().parts().stream()
-                        .anyMatch(line -> line.part().equals(need.id()));
-                if (!there) {
-                    String price = need.price() == null ? "" : need.price().toPlainString();
-                    new PartLines(books)
-                            .add(
-                                    change,
-                                    PartLine.wanted(job, need.id(), need.name(), need.count())
-                                            .priced(price, ""));
-                }
-            }
-            return plan.parts().size();
-        });
-        return "";
-    }
-
-    private String part(Entry entry) {
-        Form form = entry.form();
-        String row = entry.context().pathParam("row");
-        for (PartLine line : entry.file().parts()) {
-            if (line.id().equals(row)) {
-                String state = form.oneOf("state", STATES, line.state());
-                PartLine wanted = line.at(
-                                form.text("supplier").isEmpty() ? line.supplier() : form.text("supplier"),
-                                state,
-                                state.equals("arrived") && form.text("looked").equals("right") ? form.who() : "")
-                        .at(form.number("version"));
-                Saved<PartLine> saved = books.write(change -> new PartLines(books).save(change, wanted));
-                return saved instanceof Saved.Done ? "" : OVERTAKEN;
-            }
-        }
-        return "There is no such part on this job.";
-    }
-
     private String roadTest(Entry entry) {
         Form form = entry.form();
         if (form.text("found").isEmpty()) {
@@ -258,15 +226,30 @@ public final class AskPages implements PageGroup {
     }
 
     private String link(Entry entry) {
-        String job = entry.file().job().id();
+        JobFile file = entry.file();
+        Map<String, String> settings = new Settings(books).all();
+        Quoting quoting = Quoting.of(file, shelf, settings);
+        KeptEstimate put = quoting.put(
+                file, PaperPages.text(settings, "currency"), entry.form().who());
+        if (put == null) {
+            return quoting.notToBeOffered();
+        }
         String token = books.write(change -> {
+            KeptEstimate kept = new KeptEstimates(books).keep(change, put);
             new Audit(books)
-                    .add(change, entry.form().who(), job, "link made", "holds " + LINK_HOLDS.toDays() + " days");
-            return new Links(books).make(change, job, LINK_HOLDS);
+                    .add(
+                            change,
+                            entry.form().who(),
+                            kept.job(),
+                            "link made",
+                            "to estimate " + kept.number() + ", holds " + LINK_HOLDS.toDays() + " days");
+            return new Links(books).make(change, kept.job(), LINK_HOLDS);
         });
         entry.context().attribute(Replies.TOLD, true);
+        Context context = entry.context();
+        String host = context.host() == null ? "" : context.host();
         replies.show(
-                entry.context(), "link.jte", new LinkView(job, entry.context().host(), "/said/" + token));
+                context, "link.jte", LinkView.of(file.job().id(), context.scheme() + "://" + host, "/said/" + token));
         return "";
     }
 }

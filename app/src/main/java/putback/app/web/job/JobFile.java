@@ -1,7 +1,10 @@
 package putback.app.web.job;
 
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import putback.app.web.frame.Question;
 import putback.app.web.frame.Shelf;
@@ -19,10 +22,14 @@ import putback.store.books.Heard;
 import putback.store.books.HeardDevices;
 import putback.store.books.Job;
 import putback.store.books.Jobs;
+import putback.store.books.KeptEstimate;
+import putback.store.books.KeptEstimates;
 import putback.store.books.Move;
 import putback.store.books.Moves;
 import putback.store.books.PartLine;
 import putback.store.books.PartLines;
+import putback.store.books.PartPrice;
+import putback.store.books.PartPrices;
 import putback.store.books.Recheck;
 import putback.store.books.Rechecks;
 import putback.store.books.RoadTest;
@@ -32,6 +39,8 @@ import putback.store.books.RoadTests;
  * A job with all that the books have of it.
  *
  * @param customer null when not known
+ * @param paid what the garage paid for parts of this model
+ * @param estimates as they were put to the owner
  * @param cause the job whose work this one is about; null for none
  * @param comebacks jobs about the work of this one
  */
@@ -43,6 +52,8 @@ public record JobFile(
         List<Approval> approvals,
         List<Finding> findings,
         List<PartLine> parts,
+        List<PartPrice> paid,
+        List<KeptEstimate> estimates,
         List<Recheck> rechecks,
         List<RoadTest> roadTests,
         List<Audit.Entry> audit,
@@ -65,6 +76,8 @@ public record JobFile(
                 new Approvals(books).of(id),
                 new Findings(books).of(id),
                 new PartLines(books).of(id),
+                new PartPrices(books).of(PartPrices.model(car)),
+                new KeptEstimates(books).of(id),
                 new Rechecks(books).of(id),
                 new RoadTests(books).of(id),
                 new Audit(books).of(id),
@@ -77,6 +90,28 @@ public record JobFile(
     @Nullable
     Approval answer() {
         return approvals.isEmpty() ? null : approvals.get(approvals.size() - 1);
+    }
+
+    /** The same with the job as it will be. */
+    JobFile with(Job changed) {
+        return new JobFile(
+                changed, car, customer, moves, approvals, findings, parts, paid, estimates, rechecks, roadTests, audit,
+                devices, cause, comebacks);
+    }
+
+    /** What its parts cost this garage. */
+    OwnPrices prices() {
+        return new OwnPrices(parts, paid);
+    }
+
+    /** The estimate that something was said to; null for none. */
+    public @Nullable KeptEstimate estimate(Approval said) {
+        for (KeptEstimate kept : estimates) {
+            if (kept.id().equals(said.estimate())) {
+                return kept;
+            }
+        }
+        return null;
     }
 
     /** What the car must not be driven with and the owner has not answered yet, in words. */
@@ -110,16 +145,28 @@ public record JobFile(
         return question == null ? "/" : question.address("/plan");
     }
 
-    /** Where its price is shown in full. */
-    public String priceAddress() {
+    /**
+     * Where its price is shown in full.
+     *
+     * @param values the terms that hold for it, by name
+     */
+    String priceAddress(Map<String, String> values) {
         Question question = question();
         if (question == null) {
             return "/";
         }
-        String terms = job.scope().terms();
-        String rust = job.scope().rust();
-        return question.address("/price")
-                + (terms.isEmpty() ? "" : "&" + terms)
-                + (rust.matches("[0-4]") ? "&rust=" + rust : "");
+        StringBuilder address =
+                new StringBuilder(question.address("/price")).append("&job=").append(job.id());
+        values.forEach(
+                (name, value) -> address.append('&').append(name).append('=').append(coded(value)));
+        Rust.byPlace(job.scope()).forEach((place, grade) -> address.append("&rust")
+                .append(place.isEmpty() ? "" : "." + coded(place))
+                .append('=')
+                .append(coded(grade)));
+        return address.toString();
+    }
+
+    private static String coded(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8);
     }
 }

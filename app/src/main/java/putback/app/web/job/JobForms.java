@@ -15,7 +15,8 @@ import putback.store.database.Change;
 
 /** What the forms of a job's page say. */
 final class JobForms {
-    private static final List<String> TERMS = List.of("rate", "tax", "tax-on", "markup", "sundries", "subcontracted");
+    private static final List<String> TERMS =
+            List.of("rate", "tax", "tax-on", "markup", "sundries", "subcontracted", "ceiling");
     /** A common choice before the usual time of failures begins: 50 km or a week. Common practice; sources differ. */
     private static final int RECHECK_DAYS = 7;
 
@@ -37,8 +38,7 @@ final class JobForms {
             }
         }
         return new Parsed.Value<>(file.job()
-                .with(new Scope(
-                        scope.sheet(), scope.renew(), scope.side(), String.join("&", terms), form.text("rust"))));
+                .with(new Scope(scope.sheet(), scope.renew(), scope.side(), String.join("&", terms), scope.rust())));
     }
 
     static Parsed<Job> scope(JobFile file, Form form) {

@@ -33,12 +33,14 @@ public final class JobPages implements PageGroup {
     private final Books books;
     private final Shelf shelf;
     private final Ledgers ledgers;
+    private final JobShown shown;
 
     public JobPages(Replies replies, Books books, Shelf shelf, Ledgers ledgers) {
         this.replies = replies;
         this.books = books;
         this.shelf = shelf;
         this.ledgers = ledgers;
+        shown = new JobShown(replies, books, shelf, ledgers);
     }
 
     @Override
@@ -63,14 +65,7 @@ public final class JobPages implements PageGroup {
     }
 
     private void show(Context context, JobFile file, String said) {
-        replies.show(context, "job.jte", view(file, said));
-    }
-
-    private JobView view(JobFile file, String said) {
-        Quoting quoting = Quoting.of(file, shelf, new Settings(books).all());
-        Plan plan = quoting.plan();
-        List<String> notDriven = plan == null ? List.of() : ledgers.notDriven(file, plan);
-        return JobView.of(file, quoting, ledgers.owes(file, plan), notDriven, ledgers.started(file), said);
+        shown.show(context, file, said, Typed.NOTHING);
     }
 
     private void scope(Context context, JobFile file) {
@@ -83,16 +78,23 @@ public final class JobPages implements PageGroup {
             Form form = Form.of(context);
             Parsed<Job> read = form.fault().isEmpty() ? change.apply(file, form) : new Parsed.Refused<>(form.fault());
             if (!(read instanceof Parsed.Value<Job> value)) {
-                context.status(422);
-                show(context, file, "Not kept yet: " + read.refusal() + ".");
+                refuse(context, file, form, read.refusal() + ".");
                 return;
             }
             Job wanted = value.value().at(form.number("version"));
+            Quoting quoting = Quoting.of(file.with(wanted), shelf, new Settings(books).all());
+            boolean otherTerms =
+                    !wanted.scope().terms().equals(file.job().scope().terms());
+            if (otherTerms && !quoting.fault().isEmpty()) {
+                refuse(context, file, form, quoting.fault());
+                return;
+            }
+            String words =
+                    wanted.scope().equals(file.job().scope()) ? "" : History.said(wanted.scope(), quoting.plan());
             Saved<Job> saved = books.write(writing -> {
                 Saved<Job> kept = new Jobs(books).save(writing, wanted);
-                if (kept instanceof Saved.Done<Job> done
-                        && !done.value().scope().equals(file.job().scope())) {
-                    new Audit(books).add(writing, form.who(), wanted.id(), "scope", said(done.value()));
+                if (kept instanceof Saved.Done<Job> && !words.isEmpty()) {
+                    new Audit(books).add(writing, form.who(), wanted.id(), "the work and its terms", words);
                 }
                 return kept;
             });
@@ -100,9 +102,10 @@ public final class JobPages implements PageGroup {
         });
     }
 
-    private static String said(Job job) {
-        return job.scope().sheet() + ": " + job.scope().renew() + " ("
-                + job.scope().side() + ") " + job.scope().terms().replace('&', ' ');
+    private void refuse(Context context, JobFile file, Form form, String said) {
+        String path = context.path();
+        Typed typed = new Typed(path.substring(path.lastIndexOf('/') + 1), form.values());
+        shown.refuse(context, file, "Not kept yet: " + said, typed);
     }
 
     private void back(Context context, JobFile file, Saved<Job> saved, Form form) {

@@ -1,10 +1,12 @@
 package putback.app.web.job;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
+import putback.app.papers.HouseStyle;
 import putback.app.papers.Reading;
 import putback.app.text.OwingText;
 import putback.app.web.frame.Answer;
@@ -22,6 +24,7 @@ import putback.quantity.Torque;
 import putback.sheet.Joint;
 import putback.store.books.Books;
 import putback.store.books.Events;
+import putback.store.books.Move;
 
 /** What the ledgers say of jobs. */
 public final class Ledgers {
@@ -88,7 +91,7 @@ public final class Ledgers {
     }
 
     /** What was read at tightenings, with who looked a second time. */
-    List<Reading> readings(JobFile file) {
+    List<Reading> readings(JobFile file, HouseStyle style) {
         List<Event> done = events.all(file.job().id());
         List<Reading> readings = new ArrayList<>();
         for (int i = 0; i < done.size(); i++) {
@@ -100,7 +103,7 @@ public final class Ledgers {
                         joint,
                         read == null ? null : new Torque(read),
                         event.by(),
-                        event.at() == null ? "" : JobView.when(Books.text(event.at())),
+                        event.at() == null ? "" : JobView.when(Books.text(event.at()), style),
                         secondBy(done.subList(i + 1, done.size()), joint),
                         event.wrench() == null ? "" : event.wrench(),
                         note(event)));
@@ -114,6 +117,24 @@ public final class Ledgers {
         String untorqued = tightened.untorqued();
         String reason = tightened.reason();
         return untorqued != null ? untorqued : reason != null ? reason : "";
+    }
+
+    /** Who worked on it: all who did something at the car, in the order in which they came; empty as long as nobody has. */
+    String mechanic(JobFile file) {
+        Set<String> names = new LinkedHashSet<>();
+        for (Event event : events.all(file.job().id())) {
+            if (!event.by().isBlank() && event.did() != Did.NOTE && event.did() != Did.CARRY) {
+                names.add(event.by());
+            }
+        }
+        if (names.isEmpty()) {
+            for (Move move : file.moves()) {
+                if (move.stage() == Stage.UNDER_WAY && !move.by().equals("somebody")) {
+                    names.add(move.by());
+                }
+            }
+        }
+        return String.join(", ", names);
     }
 
     private static String secondBy(List<Event> after, String joint) {

@@ -21,11 +21,11 @@ import putback.app.papers.Papers;
 import putback.app.papers.Quote;
 import putback.app.papers.Recheck;
 import putback.app.text.Headline;
-import putback.app.web.frame.Answer;
 import putback.app.web.frame.Garage;
 import putback.app.web.frame.PageGroup;
 import putback.app.web.frame.Replies;
 import putback.app.web.frame.Shelf;
+import putback.app.web.frame.Visitor;
 import putback.job.Stage;
 import putback.plan.Plan;
 import putback.plan.steps.Act;
@@ -37,6 +37,8 @@ import putback.sheet.Tightening;
 import putback.store.books.Books;
 import putback.store.books.Car;
 import putback.store.books.Customer;
+import putback.store.books.KeptEstimate;
+import putback.store.books.KeptEstimates;
 import putback.store.books.Settings;
 
 /** A job's papers. */
@@ -49,6 +51,7 @@ public final class PaperPages implements PageGroup {
     private final Shelf shelf;
     private final Garage garage;
     private final Ledgers ledgers;
+    private final JobShown shown;
 
     public PaperPages(Replies replies, Books books, Shelf shelf, Garage garage, Ledgers ledgers) {
         this.replies = replies;
@@ -56,6 +59,7 @@ public final class PaperPages implements PageGroup {
         this.shelf = shelf;
         this.garage = garage;
         this.ledgers = ledgers;
+        shown = new JobShown(replies, books, shelf, ledgers);
     }
 
     @Override
@@ -75,14 +79,27 @@ public final class PaperPages implements PageGroup {
         Map<String, String> settings = new Settings(books).all();
         Quoting quoting = Quoting.of(file, shelf, settings);
         Plan plan = quoting.plan();
-        if (plan == null || (paper.equals("estimate") && quoting.estimate() == null)) {
-            String why = quoting.fault().isEmpty() ? "Tick what is to be renewed first." : quoting.fault();
-            replies.refuse(context, new Answer.Refused(422, "No such paper yet", List.of(why)));
+        String why = paper.equals("estimate") ? quoting.notToBeOffered() : quoting.fault();
+        if (plan == null || !why.isEmpty()) {
+            String said = why.isEmpty() ? "Tick what is to be renewed first." : why;
+            shown.refuse(context, file, "No such paper yet. " + said, Typed.NOTHING);
             return;
+        }
+        if (paper.equals("estimate")) {
+            keep(context, file, quoting, settings);
         }
         context.contentType("application/pdf");
         context.header("Content-Disposition", "inline; filename=\"" + file.job().number() + "-" + paper + ".pdf\"");
         context.result(bytes(paper, file, quoting, plan, settings));
+    }
+
+    /** An estimate that is printed may be put to the owner: it is kept as it was. */
+    private void keep(Context context, JobFile file, Quoting quoting, Map<String, String> settings) {
+        String who = Visitor.of(context).name();
+        KeptEstimate put = quoting.put(file, text(settings, "currency"), who.isEmpty() ? "printed" : who);
+        if (put != null) {
+            books.write(change -> new KeptEstimates(books).keep(change, put));
+        }
     }
 
     private byte[] bytes(String paper, JobFile file, Quoting quoting, Plan plan, Map<String, String> settings) {
@@ -103,7 +120,7 @@ public final class PaperPages implements PageGroup {
             case "job-card" -> Papers.jobCard(plan, garage.tray(plan), head, style);
             case "labels" -> Papers.labels(plan, head, style.paper());
             case "fill-in" -> Papers.fillInCard(plan, head, style);
-            case "tightening-record" -> Papers.tighteningRecord(plan, ledgers.readings(file), head, style);
+            case "tightening-record" -> Papers.tighteningRecord(plan, ledgers.readings(file, style), head, style);
             default -> Papers.handover(handover(file, quoting, plan, settings), head, style);
         };
     }
@@ -125,7 +142,7 @@ public final class PaperPages implements PageGroup {
                 List.of(Headline.renewed(plan)),
                 drives,
                 quoting.estimate() == null ? null : quoting.estimate().invoice(),
-                findings(file),
+                findings(file, Places.of(plan)),
                 ledgers.carried(file, plan),
                 List.of(),
                 law(file, settings),
@@ -151,12 +168,12 @@ public final class PaperPages implements PageGroup {
                 : "The owner has not answered yet: " + String.join("; ", file.unanswered()) + ".";
     }
 
-    private static List<Finding> findings(JobFile file) {
+    private static List<Finding> findings(JobFile file, Places places) {
         List<Finding> findings = new ArrayList<>();
         for (putback.store.books.Finding found : file.findings()) {
             findings.add(new Finding(
                     kind(found),
-                    (found.place().isEmpty() ? "" : found.place() + ": ") + found.words(),
+                    places.said(found.place(), found.words()),
                     found.urgency(),
                     found.answer().equals("open") ? "" : found.answeredBy(),
                     found.answer().equals("open") ? "" : found.said()));
@@ -222,7 +239,7 @@ public final class PaperPages implements PageGroup {
                 owner == null
                         ? CustomerLine.NONE
                         : new CustomerLine(owner.name(), lines(owner.address()), owner.phone(), owner.email()),
-                "");
+                ledgers.mechanic(file));
     }
 
     /** Whose papers they are. */

@@ -2,10 +2,9 @@ package putback.app.web.job;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import putback.app.web.frame.Answer;
 import putback.app.web.frame.Form;
 import putback.app.web.frame.PageGroup;
 import putback.app.web.frame.Replies;
@@ -14,6 +13,8 @@ import putback.store.books.Approval;
 import putback.store.books.Approvals;
 import putback.store.books.Audit;
 import putback.store.books.Books;
+import putback.store.books.KeptEstimate;
+import putback.store.books.KeptEstimates;
 import putback.store.books.Links;
 import putback.store.books.Settings;
 
@@ -39,22 +40,30 @@ public final class SaidPages implements PageGroup {
         String job = new Links(books).job(context.pathParam("token")).orElse(null);
         JobFile file = job == null ? null : JobFile.open(books, job);
         if (file == null) {
-            replies.refuse(
-                    context,
-                    new Answer.Refused(
-                            404,
-                            "This link no longer holds",
-                            List.of("It has ended, or part of it is missing. Ask the garage for a new one.")));
+            context.status(404);
+            context.attribute(Replies.TOLD, true);
+            replies.show(context, "link-ended.jte", PaperPages.text(new Settings(books).all(), "garage"));
         }
         return file;
     }
 
-    private void show(Context context, String said) {
+    private void show(Context context, String told) {
         JobFile file = file(context);
         if (file != null) {
-            Quoting quoting = Quoting.of(file, shelf, new Settings(books).all());
-            replies.show(context, "said.jte", SaidView.of(file, quoting, new Settings(books).all(), said));
+            show(context, file, put(file), told);
         }
+    }
+
+    private void show(Context context, JobFile file, @Nullable KeptEstimate put, String told) {
+        replies.show(context, "said.jte", SaidView.of(file, put, new Settings(books).all(), told));
+    }
+
+    /** The estimate as it is now, kept as what the owner sees; null where there is nothing to put to him. */
+    private @Nullable KeptEstimate put(JobFile file) {
+        Map<String, String> settings = new Settings(books).all();
+        Quoting quoting = Quoting.of(file, shelf, settings);
+        KeptEstimate put = quoting.put(file, PaperPages.text(settings, "currency"), "opened by the link");
+        return put == null ? null : books.write(change -> new KeptEstimates(books).keep(change, put));
     }
 
     private void say(Context context) {
@@ -63,16 +72,16 @@ public final class SaidPages implements PageGroup {
             return;
         }
         Form form = Form.of(context);
-        Quoting quoting = Quoting.of(file, shelf, new Settings(books).all());
-        String total = JobPages.total(quoting.total());
-        if (!form.text("total").equals(total)) {
+        KeptEstimate put = put(file);
+        if (put == null || !form.text("estimate").equals(put.id())) {
             context.status(409);
-            show(context, "The garage has changed this estimate since you opened it. Please read it again.");
+            show(context, file, put, "The garage has changed this estimate since you opened it. Please read it again.");
             return;
         }
-        if (form.text("who").isEmpty()) {
+        if (form.text("who").isEmpty() || !form.fault().isEmpty()) {
             context.status(422);
-            show(context, "Please write your name: it says who answered.");
+            String why = form.fault().isEmpty() ? "Please write your name: it says who answered." : form.fault();
+            show(context, file, put, why);
             return;
         }
         boolean yes = form.oneOf("yes", Set.of("yes", "no"), "no").equals("yes");
@@ -83,14 +92,19 @@ public final class SaidPages implements PageGroup {
                 "by the link",
                 "",
                 yes,
-                yes ? total : "",
-                total,
+                yes ? put.asked() : "",
+                put.asked(),
                 form.text("words"),
                 form.text("who"),
-                "");
+                put.id());
         books.write(change -> {
             new Audit(books)
-                    .add(change, form.text("who"), file.job().id(), yes ? "said yes" : "said no", "by the link");
+                    .add(
+                            change,
+                            form.text("who"),
+                            said.job(),
+                            yes ? "said yes" : "said no",
+                            "by the link" + (yes ? ", up to " + put.asked() : "") + ", to estimate " + put.number());
             return new Approvals(books).add(change, said);
         });
         show(context, yes ? "Thank you. The garage sees your yes now." : "Thank you. The garage sees your no now.");

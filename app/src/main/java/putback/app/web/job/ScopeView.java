@@ -26,7 +26,7 @@ public record ScopeView(
         if (shelf.read(own) instanceof Read.Sheet sheet) {
             sheets.add(SheetView.of(Question.of(own, List.of(), "both"), sheet.assembly()));
         }
-        sheets.addAll(SheetView.all());
+        sheets.addAll(SheetView.all(shelf));
         String name = asked != null ? asked : file.sheet();
         List<String> renew =
                 name.equals(file.sheet()) ? List.of(file.job().scope().renew()) : List.of();

@@ -41,8 +41,10 @@ public record PriceView(
         String field,
         @Nullable PriceFigures answer) {
     private static final List<String> NAMES =
-            List.of("rust", "rate", "tax", "tax-on", "ceiling", "markup", "sundries", "subcontracted", "hands");
+            List.of("job", "rust", "rate", "tax", "tax-on", "ceiling", "markup", "sundries", "subcontracted", "hands");
     private static final String GRADE_OF = "rust.";
+    private static final String RATE_IS_AN_EXAMPLE =
+            "The price of an hour is an example: nobody has said what it is here.";
 
     /** What a grade looks and feels like. */
     public static List<String> grades() {
@@ -84,13 +86,19 @@ public record PriceView(
         String renewed = Headline.renewed(plan);
         try {
             PriceQuestion asked = asked(plan.assembly(), values);
-            Job job = new Job(renewed, plan.wanted());
+            Job job = new Job(renewed + (values.containsKey("rate") ? "" : " (example rate)"), plan.wanted());
             Estimate estimate =
                     Given.answer(Estimating.of(plan, List.of(job), asked.beliefs(), asked.terms(), asked.seed()));
             boolean later = "later".equals(typed.get("alongside"));
             List<Neighbour> neighbours =
                     later ? List.of() : Alongside.of(plan, wanted -> remembered.cost(plan.assembly(), wanted));
-            PriceFigures figures = PriceFigures.of(plan, estimate, asked, standing(plan, asked), neighbours, later);
+            PriceFigures figures = PriceFigures.of(
+                    plan,
+                    values.containsKey("rate") ? estimate : estimate.withNotes(List.of(RATE_IS_AN_EXAMPLE)),
+                    asked,
+                    standing(plan, asked),
+                    neighbours,
+                    later);
             return new PriceView(question, title, renewed, values, "", "", figures);
         } catch (Unclear unclear) {
             return new PriceView(question, title, renewed, values, unclear.said(), unclear.field(), null);

@@ -3,6 +3,7 @@ package putback.app.web.planning;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
+import java.util.Map;
 import putback.app.json.PlanJson;
 import putback.app.ladder.LadderSize;
 import putback.app.ladder.LadderSvg;
@@ -22,18 +23,21 @@ public final class SheetPages implements PageGroup {
     private final Pages pages;
     private final Garage garage;
     private final Shelf shelf;
+    private final Pricing pricing;
     private final Remembered remembered = new Remembered();
 
-    public SheetPages(Replies replies, Garage garage, Shelf shelf) {
+    public SheetPages(Replies replies, Garage garage, Shelf shelf, Pricing pricing) {
         this.replies = replies;
         pages = replies.pages();
         this.garage = garage;
         this.shelf = shelf;
+        this.pricing = pricing;
     }
 
     @Override
     public void add(RoutesConfig routes) {
-        routes.get("/sheets", context -> replies.page(context, pages.fill("sheets.jte", "sheets", SheetView.all())));
+        routes.get(
+                "/sheets", context -> replies.page(context, pages.fill("sheets.jte", "sheets", SheetView.all(shelf))));
         routes.get("/sheet/{id}", this::sheet);
         routes.get("/plan", this::plan);
         routes.get("/plan-part", this::plan);
@@ -99,8 +103,10 @@ public final class SheetPages implements PageGroup {
         if (answer instanceof Answer.Refused refused) {
             replies.refuse(context, refused);
         } else {
-            PriceView view =
-                    PriceView.of(question, ((Answer.Planned) answer).plan(), Replies.typed(context), remembered);
+            Map<String, String> typed = Replies.typed(context);
+            String job = typed.getOrDefault("job", "");
+            Plan plan = pricing.priced(((Answer.Planned) answer).plan(), job);
+            PriceView view = PriceView.of(question, plan, typed, remembered);
             if (view.answer() == null && !Replies.isPart(context)) {
                 context.status(422);
             }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 import putback.app.web.frame.Question;
+import putback.app.web.frame.Shelf;
 import putback.sheet.Assembly;
 import putback.sheet.Part;
 import putback.sheet.Unit;
@@ -52,10 +53,10 @@ public record SheetView(
         return again;
     }
 
-    /** All stock sheets that can be used. */
-    public static List<SheetView> all() {
+    /** All stock sheets that can be used here. */
+    public static List<SheetView> all(Shelf shelf) {
         List<SheetView> views = new ArrayList<>();
-        for (String id : SheetReader.stockIds()) {
+        for (String id : shelf.stock()) {
             if (SheetReader.stock(id) instanceof Read.Sheet sheet) {
                 views.add(of(new Question(id, List.of(), "both"), sheet.assembly()));
             }
