@@ -108,6 +108,10 @@ final class EstimatePaper {
                         ? "Up to, with tax: ______________   (none has been named)"
                         : "Up to " + style.money(Money.rounded(ceiling)) + ", with tax."
                                 + (over == null ? "" : " The odds of going above it: " + Odds.said(over) + "."));
+        if (ceiling == null) {
+            sentences.add("A yes is asked for up to "
+                    + style.money(quote.estimate().fourInFive().total()) + ": 4 jobs in 5 stay within it.");
+        }
         sentences.add("Nothing is done above it before you have been told why and have said yes again.");
         blocks.add(new Block.Framed("Ceiling", sentences));
     }

@@ -47,7 +47,7 @@ class EstimatePaperTest {
                             "Charge for putting together again",
                             "Parts that taking apart destroys")
                     .contains("Old parts", "Warranty", "Storage", "certificate numbers", "Complaints go to")
-                    .contains("none has been named", "A part is new unless");
+                    .contains("none has been named", "A yes is asked for up to", "A part is new unless");
         }
     }
 }
