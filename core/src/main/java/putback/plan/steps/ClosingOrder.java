@@ -156,8 +156,7 @@ final class ClosingOrder {
                 graph.order(at(this.start, ahead), at(this.start, index));
             }
         }
-        boolean onWheelsOnly = joint.saysReachOnWheels() && Job.heightOf(joint) == Height.ON_WHEELS;
-        Witness secure = onWheelsOnly ? start : witness(before, asides, turns(joint, before, asides));
+        Witness secure = witness(before, asides, turns(joint, before, asides));
         waitFor(secured(index), secure, false);
         waitForAsides(at(this.start, index), start.asides);
         if (job.tightenedLater(joint)) {
@@ -167,10 +166,11 @@ final class ClosingOrder {
         }
     }
 
-    /** What running it down needs; a car that is never raised stands on its wheels for that. */
+    /** What running it down needs; on its wheels where it is done there only, or where the car is never raised. */
     private Predicate<Need> turns(Joint joint, List<Integer> before, BitSet asides) {
         Predicate<Need> onWheels = new CanTurn(job.reach, joint, joint.reachOnWheels());
-        return !job.isRaised() && onWheels.test(new Need(bits(before), asides))
+        boolean onWheelsOnly = joint.saysReachOnWheels() && Job.heightOf(joint) == Height.ON_WHEELS;
+        return onWheelsOnly || !job.isRaised() && onWheels.test(new Need(bits(before), asides))
                 ? onWheels
                 : new CanTurn(job.reach, joint, joint.behind());
     }
