@@ -130,6 +130,7 @@ public final class AnglesJson {
         Boolean straight = turned.straight();
         flag("inside", inside);
         flag("straight", straight);
+        flag("allTried", turned.allTried());
         json.key("wanted").beginArray();
         for (Outcome outcome : turned.outcomes()) {
             json.beginObject().key("figure").value(outcome.wanted().figure().name());

@@ -194,6 +194,10 @@ public final class AnglesText {
         if (!any) {
             text.append("  nothing: leave all of it as it is\n");
         }
+        if (!turned.allTried()) {
+            RowText.wrapped(
+                    text, "  ", "Not every way to round to whole marks was tried: maybe there is a better one.");
+        }
         text.append('\n');
         steering("Then the steering wheel stands ", turned.after());
         wanted(turned, true);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import putback.angles.readings.CarAngles;
 import putback.angles.readings.Figure;
 import putback.angles.readings.WheelAngle;
@@ -28,6 +29,7 @@ public final class Adjusting {
     private final List<Aim> aims = new ArrayList<>();
     private final Figure steering;
     private final boolean aboutTheMiddle;
+    private boolean allTried = true;
 
     /** Something wanted that is read, and what each adjuster does to it. */
     private record Aim(Wanted wanted, double value, double[] effects, double weight) {}
@@ -88,7 +90,7 @@ public final class Adjusting {
                 .map(one ->
                         new Outcome(one, one.figure().of(before), one.figure().of(after)))
                 .toList();
-        return new Turned(steps, after, outcomes, steering.of(after), aboutTheMiddle, stops(misses, by));
+        return new Turned(steps, after, outcomes, steering.of(after), aboutTheMiddle, allTried, stops(misses, by));
     }
 
     /** How far each aim stays outside at least, all together. */
@@ -107,12 +109,18 @@ public final class Adjusting {
             programme.row(above, Double.NEGATIVE_INFINITY, aim.wanted.highDeg() - aim.value);
             programme.row(below, aim.wanted.lowDeg() - aim.value, Double.POSITIVE_INFINITY);
         }
-        double[] best = programme.best();
+        double[] best = best(programme);
         double[] misses = new double[aims.size()];
         for (int i = 0; best != null && i < misses.length; i++) {
             misses[i] = best[count + i];
         }
         return misses;
+    }
+
+    private double @Nullable [] best(Programme programme) {
+        double[] best = programme.best();
+        allTried &= programme.triedAll();
+        return best;
     }
 
     private double[] centred(double[] misses) {
@@ -139,7 +147,7 @@ public final class Adjusting {
                 alone[i] = 1;
                 programme.leastSquare(alone, 0, LITTLE * heft(adjusters.get(i)));
             }
-            best = programme.best();
+            best = best(programme);
             slack *= 100;
         }
         double[] by = new double[count];

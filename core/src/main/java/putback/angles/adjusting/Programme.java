@@ -32,6 +32,8 @@ final class Programme {
     private final List<Row> rows = new ArrayList<>();
     private final List<Square> squares = new ArrayList<>();
 
+    private boolean triedAll = true;
+
     private record Row(double[] shares, double low, double high) {}
 
     /** {@code weight * (shares . x + constant)^2}. */
@@ -66,12 +68,17 @@ final class Programme {
         squares.add(new Square(shares, constant, weight));
     }
 
-    /** The best unknowns; null where no unknowns keep the rows. */
+    /** The best unknowns; null where no unknowns keep the rows, or none was found before the tries ended. */
     double @Nullable [] best() {
+        return best(MOST_BRANCHES);
+    }
+
+    /** The same with at most so many tries. */
+    double @Nullable [] best(int mostBranches) {
         List<Branch> open = new ArrayList<>(List.of(new Branch(low, high)));
         double[] best = null;
         double least = Double.POSITIVE_INFINITY;
-        for (int branches = 0; !open.isEmpty() && branches < MOST_BRANCHES; branches++) {
+        for (int branches = 0; !open.isEmpty() && branches < mostBranches; branches++) {
             Branch branch = open.remove(open.size() - 1);
             double[] found = relaxed(branch);
             if (found == null || value(found) > least - CLEARLY_LESS) {
@@ -87,7 +94,13 @@ final class Programme {
                 open.add(half(branch, split, found[split], down));
             }
         }
+        triedAll = open.isEmpty();
         return best;
+    }
+
+    /** Whether all roundings were tried or ruled out, so that what was found is the best there is. */
+    boolean triedAll() {
+        return triedAll;
     }
 
     private static Branch half(Branch of, int split, double at, boolean down) {

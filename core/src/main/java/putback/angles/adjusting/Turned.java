@@ -11,6 +11,7 @@ import putback.angles.readings.CarAngles;
  * @param outcomes of everything wanted
  * @param wheelsOffDeg by which the road wheels stay off the thrust line, as {@code Figure.steering}; null where unknown
  * @param aboutTheMiddle whether the rear axle was not read, so that the middle of the car stands for the thrust line
+ * @param allTried whether every way to round what has whole marks was tried or ruled out; else there may be a better one
  * @param stops limits that, were they wider, would bring what stays outside closer
  */
 public record Turned(
@@ -19,6 +20,7 @@ public record Turned(
         List<Outcome> outcomes,
         @Nullable Double wheelsOffDeg,
         boolean aboutTheMiddle,
+        boolean allTried,
         List<Step> stops) {
     private static final double STRAIGHT_DEG = 1e-3;
 
