@@ -96,6 +96,7 @@ public final class JobPages implements PageGroup {
                 }
                 return kept;
             });
+            shelf.learn(wanted.id());
             back(context, file, saved, form);
         });
     }
@@ -137,6 +138,7 @@ public final class JobPages implements PageGroup {
             }
             return moved;
         });
+        shelf.learn(job.id());
         back(context, file, saved, form);
     }
 

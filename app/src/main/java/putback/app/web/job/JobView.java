@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import putback.app.text.EvidenceWords;
 import putback.app.text.Headline;
 import putback.app.text.JamWords;
 import putback.job.Course;
@@ -22,6 +23,7 @@ import putback.store.books.Finding;
  * @param renewed what is renewed, in words; empty as long as nothing is named
  * @param fault why there is no plan or price; empty for nothing
  * @param figures likely, 4 in 5, stop and call; empty without a price
+ * @param own figures in which the garage's own cases count; empty where everything is an assumption
  * @param jams how many jobs end at a fixing that nothing moves; empty where none can
  * @param ask why it has to be asked again; empty when it has not
  * @param owes what is still owed, in words
@@ -35,6 +37,7 @@ public record JobView(
         String renewed,
         String fault,
         List<Row> figures,
+        List<EvidenceWords> own,
         String jams,
         String total,
         String ask,
@@ -45,6 +48,7 @@ public record JobView(
         String said) {
     public JobView {
         figures = List.copyOf(figures);
+        own = List.copyOf(own);
         next = List.copyOf(next);
         owes = List.copyOf(owes);
         notDriven = List.copyOf(notDriven);
@@ -65,6 +69,7 @@ public record JobView(
                 plan == null ? "" : Headline.renewed(plan),
                 quoting.fault(),
                 figures(quoting),
+                quoting.estimate() == null ? List.of() : EvidenceWords.of(quoting.estimate()),
                 quoting.estimate() == null ? "" : JamWords.headline(quoting.estimate()),
                 total == null ? "" : total.toPlainString(),
                 quoting.isOver(file.answer()) ? "The price is now above what was agreed: ask again." : "",

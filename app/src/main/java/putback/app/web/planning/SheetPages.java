@@ -13,6 +13,7 @@ import putback.app.web.frame.Pages;
 import putback.app.web.frame.Question;
 import putback.app.web.frame.Replies;
 import putback.app.web.frame.Shelf;
+import putback.labour.price.OwnFigures;
 import putback.plan.Plan;
 import putback.store.sheets.Read;
 
@@ -99,8 +100,9 @@ public final class SheetPages implements PageGroup {
         if (answer instanceof Answer.Refused refused) {
             replies.refuse(context, refused);
         } else {
-            PriceView view =
-                    PriceView.of(question, ((Answer.Planned) answer).plan(), Replies.typed(context), remembered);
+            Plan plan = ((Answer.Planned) answer).plan();
+            OwnFigures own = shelf.seen(question.sheet());
+            PriceView view = PriceView.of(question, plan, own, Replies.typed(context), remembered);
             if (view.answer() == null && !Replies.isPart(context)) {
                 context.status(422);
             }
