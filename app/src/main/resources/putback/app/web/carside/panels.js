@@ -154,8 +154,8 @@ export function handover(app) {
 /** After an interruption it is written down when the work goes on, so that the minutes between do not count. */
 function goOn(app) {
   const { last } = app.car;
-  if (last?.do === 'note' && last.reason?.startsWith('Interrupted: ')) app.record([{ by: app.by(), do: 'note', reason: 'Went on' }]);
-  else app.close();
+  if (last?.do === 'note' && last.reason?.startsWith('Interrupted: ')) app.note({}, 'Went on');
+  app.close();
 }
 
 function line(label, names) {
