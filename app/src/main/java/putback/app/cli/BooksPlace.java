@@ -122,6 +122,23 @@ record BooksPlace(Path folder, String address, String garage) {
         return Databases.look(address);
     }
 
+    /**
+     * Opens books that are there, at the schema that this program knows.
+     *
+     * @throws StoreFailure when there are none, or older ones
+     */
+    Database lookAtNewest() {
+        Database database = look();
+        int is = database.schema();
+        if (is < Databases.newestSchema()) {
+            database.close();
+            throw new StoreFailure(
+                    shown() + ": these books are at schema " + is + ", and nothing was learnt in them yet;"
+                            + " putback serve brings them to " + Databases.newestSchema() + ".");
+        }
+        return database;
+    }
+
     /** As it may be printed. */
     String shown() {
         return Databases.shown(address);

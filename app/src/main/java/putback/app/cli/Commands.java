@@ -13,6 +13,7 @@ public final class Commands {
             "plan",
             "alongside",
             "price",
+            "learnt",
             "papers",
             "check",
             "tighten",
@@ -39,6 +40,7 @@ public final class Commands {
             case "plan" -> new PlanCommand();
             case "alongside" -> new AlongsideCommand();
             case "price" -> new PriceCommand();
+            case "learnt" -> new LearntCommand();
             case "papers" -> new PapersCommand();
             case "check" -> new CheckCommand();
             case "tighten" -> new TightenCommand();

@@ -31,8 +31,6 @@ import putback.plan.selection.Target;
 import putback.plan.selection.Wanted;
 import putback.quantity.Parsed;
 import putback.store.sheets.Fault;
-import putback.store.sheets.LearntRead;
-import putback.store.sheets.LearntReader;
 import putback.store.sheets.PlaceRead;
 import putback.store.sheets.PlaceReader;
 import putback.store.sheets.Read;
@@ -40,8 +38,6 @@ import putback.store.sheets.Read;
 /** How long, how sure, how much. */
 final class PriceCommand implements Command {
     static final String NAME = "price";
-    private static final Option LEARNT =
-            Option.value("--learnt", "FILE.jsonl", "what the garage has seen itself, a line each (docs/labour.md)");
     private static final Option PLACE = Option.value(
             "--place", "ID-or-FILE", "what the law there usually asks of an estimate; not-set if not said");
     private static final Option JOB =
@@ -53,7 +49,8 @@ final class PriceCommand implements Command {
                 new ArrayList<>(List.of(Renewing.RENEW, JOB, Renewing.SIDE, PriceTerms.RUST, PriceTerms.HANDS));
         options.addAll(PriceTerms.OPTIONS);
         options.add(Option.value("--seed", "N", "for what is drawn: several hands, shares of more than 12 jobs"));
-        options.add(LEARNT);
+        options.add(OwnCases.LEARNT);
+        options.addAll(List.of(BooksPlace.DATA, BooksPlace.DATABASE, BooksPlace.GARAGE));
         options.add(PLACE);
         options.add(Option.flag("--json", "for other programs"));
         options.add(Option.value("--pdf", "FILE", "the estimate as a PDF file"));
@@ -80,6 +77,10 @@ final class PriceCommand implements Command {
                 in five stay within, and when to stop and call. What is assumed is in
                 docs/labour.md.
 
+                With --data or --database the garage's own books count: what its finished jobs on
+                cars of the same stock sheet have taught. putback learnt prints it, --learnt reads
+                it from a file.
+
                 --place says what an estimate usually has to carry there and what is still
                 missing, for one of the places below or a file of your own (docs/labour.md). It
                 is not legal advice.
@@ -93,6 +94,7 @@ final class PriceCommand implements Command {
         long seed = Numbers.whole(NAME, arguments, "--seed", Long.MIN_VALUE, Long.MAX_VALUE, 1);
         Terms terms = PriceTerms.of(arguments);
         checkPaper(arguments);
+        OwnCases.check(arguments);
         Read.Sheet sheet = SheetFile.open(arguments.operands().get(0), terminal);
         if (sheet == null) {
             return Exit.BAD_INPUT;
@@ -101,7 +103,7 @@ final class PriceCommand implements Command {
         if (place == null) {
             return Exit.BAD_INPUT;
         }
-        OwnFigures own = own(arguments, terminal);
+        OwnFigures own = OwnCases.of(arguments, terminal);
         if (own == null) {
             return Exit.BAD_INPUT;
         }
@@ -154,17 +156,6 @@ final class PriceCommand implements Command {
         for (Fault fault : ((PlaceRead.Faulty) read).faults()) {
             terminal.say(fault.toString());
         }
-        return null;
-    }
-
-    /** Null when the file has faults, which are printed then. */
-    private static @Nullable OwnFigures own(Arguments arguments, Terminal terminal) {
-        String file = arguments.value(LEARNT.name()).orElse(null);
-        LearntRead read = file == null ? new LearntRead.Sound(List.of()) : LearntReader.read(file);
-        if (read instanceof LearntRead.Sound sound) {
-            return new OwnFigures(sound.seen());
-        }
-        FaultLines.say(((LearntRead.Faulty) read).faults(), "a file of what was learnt", terminal);
         return null;
     }
 

@@ -12,12 +12,10 @@ import putback.app.ladder.Figures;
 import putback.app.text.Page.Ink;
 import putback.labour.price.Amounts;
 import putback.labour.price.Estimate;
-import putback.labour.price.Evidence;
 import putback.labour.price.Figure;
 import putback.labour.price.Job;
 import putback.labour.price.Line;
 import putback.labour.price.Money;
-import putback.labour.price.OwnFigures;
 import putback.labour.price.Risk;
 import putback.labour.price.Spare;
 import putback.labour.price.Terms;
@@ -229,18 +227,10 @@ public final class PriceText {
             return;
         }
         page.gap().heading("WHAT YOU HAVE SEEN YOURSELF", column("assumed") + column("used"));
-        for (Evidence one : estimate.evidence()) {
-            int places = one.what().isTime() ? 1 : 2;
-            row(
-                    one.name() + ", " + one.what().word() + ": your own " + one.seen() + " of these",
-                    column(decimal(one.assumed(), places)) + column(decimal(one.used(), places)));
+        for (EvidenceWords one : EvidenceWords.of(estimate)) {
+            row(one.words(), column(one.assumed()) + column(one.used()));
         }
-        page.words(
-                Ink.PLAIN,
-                "  ",
-                "Minutes, or chances from 0 to 1. What is assumed counts like " + decimal(OwnFigures.TIMES_ASSUMED, 0)
-                        + " times and " + decimal(OwnFigures.CASES_ASSUMED, 0)
-                        + " cases. Everything that is not listed is an assumption.");
+        page.words(Ink.PLAIN, "  ", EvidenceWords.MEANING);
     }
 
     private void sentences(List<String> notes) {

@@ -31,6 +31,7 @@ public final class OwnFigures {
     /** What is assumed about a chance counts like so many cases (judgement). */
     public static final double CASES_ASSUMED = 10;
 
+    private static final String RESORT = "resort ";
     private static final double SHAPE = 3;
     private static final double LEAST_SPREAD = 0.05;
     private static final double SURE = 0.01;
@@ -54,9 +55,9 @@ public final class OwnFigures {
             } else if (one instanceof Observed.Rusted rusted) {
                 count(seizedKey(rusted.joint(), rusted.grade()), rusted.seized(), rusted.of());
             } else if (one instanceof Observed.Tried tried) {
-                count("resort " + tried.resort(), tried.worked() ? 1 : 0, 1);
+                count(RESORT + tried.resort(), tried.worked() ? 1 : 0, 1);
                 if (tried.minutes() > 0) {
-                    note("resort " + tried.resort(), tried.minutes());
+                    note(RESORT + tried.resort(), tried.minutes());
                 }
             }
         }
@@ -91,12 +92,23 @@ public final class OwnFigures {
 
     /** How often the resort was tried, and how often it worked. */
     Count tried(String resort) {
-        return counts.getOrDefault("resort " + resort, Count.NONE);
+        return counts.getOrDefault(RESORT + resort, Count.NONE);
+    }
+
+    /** How often each resort was tried that was ever tried, by its id. */
+    public Map<String, Integer> tries() {
+        Map<String, Integer> tries = new TreeMap<>();
+        counts.forEach((key, count) -> {
+            if (key.startsWith(RESORT)) {
+                tries.put(key.substring(RESORT.length()), count.of);
+            }
+        });
+        return tries;
     }
 
     /** How often the clock was looked at while it was tried. */
     int timedResort(String resort) {
-        return seen("resort " + resort).size();
+        return seen(RESORT + resort).size();
     }
 
     private static String key(Joint joint, boolean opening) {
@@ -125,7 +137,7 @@ public final class OwnFigures {
         }
         boolean sure = assumed.chance().compareTo(BigDecimal.ONE) == 0 && count.seen == count.of;
         Lognormal time =
-                after(new Lognormal(assumed.minutes().decimal().doubleValue(), 0.5), seen("resort " + assumed.id()));
+                after(new Lognormal(assumed.minutes().decimal().doubleValue(), 0.5), seen(RESORT + assumed.id()));
         return new Attempt(
                 assumed.id(),
                 Minutes.of(BigDecimal.valueOf(time.medianMinutes()).setScale(3, RoundingMode.HALF_UP)),

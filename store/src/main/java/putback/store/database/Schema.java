@@ -12,7 +12,7 @@ import org.jdbi.v3.core.JdbiException;
 /** Brings a database to the schema that this program knows. */
 public final class Schema {
     /** The number of the last migration file. */
-    static final int NEWEST = 4;
+    static final int NEWEST = 5;
 
     /** Wanted of books that are only looked at. */
     static final int AS_IT_IS = 0;
@@ -132,6 +132,8 @@ public final class Schema {
                 "road_test",
                 "event",
                 "heard",
+                "taught",
+                "lesson",
                 "link",
                 "audit",
                 "setting",

@@ -50,6 +50,20 @@ public final class SheetReader {
                 : unknown(fileOrStockId, ", and there is no such file");
     }
 
+    /** Which sheets one that a user named is built on at the bottom; it alone where it is built on none. */
+    public static List<String> roots(String fileOrStockId) {
+        if (Stock.has(fileOrStockId)) {
+            return Roots.of(new Origin.OfStock(fileOrStockId));
+        }
+        Path file = path(fileOrStockId);
+        return file == null ? List.of() : Roots.of(new Origin.OfFile(file));
+    }
+
+    /** The same for a text, such as a car's own sheet. */
+    public static List<String> roots(String name, String text, KeptTexts kept) {
+        return Roots.of(new Origin.OfText(name, text, kept));
+    }
+
     /** The ids of the sheets that come with the program, in the order in which they are best shown. */
     public static List<String> stockIds() {
         return Stock.ids();

@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import putback.app.web.frame.Answer;
 import putback.app.web.frame.Question;
 import putback.app.web.frame.Shelf;
+import putback.labour.price.OwnFigures;
 import putback.ledger.Event;
 import putback.ledger.onward.Onward;
 import putback.plan.Plan;
@@ -24,8 +25,9 @@ import putback.store.books.Jobs;
  * @param onward the plan in the order in which it is really done, and what was done of it
  * @param last number of the last event
  * @param scoped who said last what it renews, and when; null where nobody changed it since it was opened
+ * @param seen what the garage has seen on cars like it
  */
-record CarsideJob(Job job, @Nullable Car car, Onward onward, int last, Audit.@Nullable Entry scoped) {
+record CarsideJob(Job job, @Nullable Car car, Onward onward, int last, Audit.@Nullable Entry scoped, OwnFigures seen) {
     /** What came of looking for it. */
     sealed interface Found {
         record Here(CarsideJob job) implements Found {}
@@ -45,14 +47,16 @@ record CarsideJob(Job job, @Nullable Car car, Onward onward, int last, Audit.@Nu
                     "Nothing to do yet",
                     List.of("Job " + job.get().number() + " does not say what is to be renewed. Say it on its page.")));
         }
-        Answer answer = Answer.to(question(job.get()), shelf);
+        Question question = question(job.get());
+        Answer answer = Answer.to(question, shelf);
         if (answer instanceof Answer.Refused refused) {
             return new Found.Not(refused);
         }
         Plan plan = ((Answer.Planned) answer).plan();
         List<Event> done = events.all(id);
         Car car = new Cars(books).find(job.get().car()).orElse(null);
-        return new Found.Here(new CarsideJob(job.get(), car, Onward.of(plan, done), done.size(), scoped(books, id)));
+        return new Found.Here(new CarsideJob(
+                job.get(), car, Onward.of(plan, done), done.size(), scoped(books, id), shelf.seen(question.sheet())));
     }
 
     private static Audit.@Nullable Entry scoped(Books books, String id) {

@@ -52,7 +52,7 @@ final class CarsideJson {
         writing.cards();
         writing.standing();
         writing.json.key("owing").raw(OwingJson.of(here.onward().standing()));
-        new ResortsData(here.plan()).write(writing.json);
+        new ResortsData(here.plan(), here.seen()).write(writing.json);
         new BeyondJson(here).write(writing.json);
         new NearJson(here.plan()).write(writing.json);
         writing.heard(heard);

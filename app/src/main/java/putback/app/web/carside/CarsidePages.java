@@ -127,6 +127,7 @@ public final class CarsidePages implements PageGroup {
             Received received = events.append(id, believed.all(((EventsRead.Sound) read).events()));
             if (received instanceof Received.Kept kept) {
                 new LookedUp(books, shelf).keep(id, kept.merged().appended());
+                shelf.learn(id);
                 json(context, ReceivedJson.of(kept, books.now()));
             } else {
                 refuse(context, 404, List.of("There is no such job any more; the steps stay on the device."));

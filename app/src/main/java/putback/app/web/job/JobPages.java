@@ -98,6 +98,7 @@ public final class JobPages implements PageGroup {
                 }
                 return kept;
             });
+            shelf.learn(wanted.id());
             back(context, file, saved, form);
         });
     }
@@ -140,6 +141,7 @@ public final class JobPages implements PageGroup {
             }
             return moved;
         });
+        shelf.learn(job.id());
         back(context, file, saved, form);
     }
 

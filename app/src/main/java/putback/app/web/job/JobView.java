@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import putback.app.papers.HouseStyle;
+import putback.app.text.EvidenceWords;
 import putback.app.text.Headline;
 import putback.app.text.JamWords;
 import putback.job.Course;
@@ -25,6 +26,7 @@ import putback.store.books.PartPrice;
  * @param rust how rusty it is, in words
  * @param priceAddress where its price is shown in full
  * @param figures likely, 4 in 5, stop and call; empty without a price
+ * @param own figures in which the garage's own cases count; empty where everything is an assumption
  * @param jams how many jobs end at a fixing that nothing moves; empty where none can
  * @param ask why it has to be asked again; empty when it has not
  * @param parts what the plan needs and what is on its way
@@ -41,6 +43,7 @@ public record JobView(
         String rust,
         String priceAddress,
         List<Row> figures,
+        List<EvidenceWords> own,
         String jams,
         Offer offer,
         String ask,
@@ -53,6 +56,7 @@ public record JobView(
         Typed typed) {
     public JobView {
         figures = List.copyOf(figures);
+        own = List.copyOf(own);
         next = List.copyOf(next);
         parts = List.copyOf(parts);
         offered = List.copyOf(offered);
@@ -109,6 +113,7 @@ public record JobView(
                         plan == null ? List.of() : plan.assembly().joints()),
                 file.priceAddress(quoting.values()),
                 figures(quoting, style),
+                quoting.estimate() == null ? List.of() : EvidenceWords.of(quoting.estimate()),
                 quoting.estimate() == null ? "" : JamWords.headline(quoting.estimate()),
                 new Offer(
                         asked == null ? "" : asked.toPlainString(),

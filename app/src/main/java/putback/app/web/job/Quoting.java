@@ -72,7 +72,8 @@ public record Quoting(
             RustGrades grades = TermsQuestion.rust(
                     given, plan.assembly(), Rust.words(file.job().scope(), plan));
             Job job = new Job(Headline.renewed(plan) + (isOwn(values) ? "" : EXAMPLE_RATE), plan.wanted());
-            Estimate estimate = Given.answer(Estimating.of(plan, List.of(job), Beliefs.of(grades), terms, 1));
+            Beliefs beliefs = new Beliefs(grades, shelf.seen(question.sheet()));
+            Estimate estimate = Given.answer(Estimating.of(plan, List.of(job), beliefs, terms, 1));
             return new Quoting("", plan, estimate, terms, values);
         } catch (Unclear unclear) {
             return new Quoting(unclear.said(), plan, null, null, values);

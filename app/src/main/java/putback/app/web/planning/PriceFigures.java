@@ -9,6 +9,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import putback.app.asking.PriceQuestion;
 import putback.app.ladder.Figures;
+import putback.app.text.EvidenceWords;
 import putback.app.text.JamWords;
 import putback.app.text.Odds;
 import putback.app.text.TermsWords;
@@ -47,6 +48,7 @@ import putback.sheet.Joint;
  * @param standing how long the car stands with several hands; empty for one pair
  * @param grades the fixings that are opened and may be seized, each with its own grade
  * @param gradesOwn whether one of them has a grade of its own
+ * @param own figures in which the garage's own cases count; empty where everything is an assumption
  * @param soak what penetrant the night before saves; empty for nothing
  */
 public record PriceFigures(
@@ -63,6 +65,7 @@ public record PriceFigures(
         String total,
         String ceiling,
         List<Row> risk,
+        List<EvidenceWords> own,
         String soak,
         List<Row> shelf,
         List<Choice> renewed,
@@ -124,6 +127,7 @@ public record PriceFigures(
                 estimate.invoice().total().toPlainString(),
                 ceiling(estimate, ceiling),
                 risk(plan, estimate),
+                EvidenceWords.of(estimate),
                 soak(plan, estimate),
                 shelf(estimate),
                 renewed(plan),

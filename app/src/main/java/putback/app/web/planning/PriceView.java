@@ -18,6 +18,7 @@ import putback.labour.price.Crew;
 import putback.labour.price.Estimate;
 import putback.labour.price.Estimating;
 import putback.labour.price.Job;
+import putback.labour.price.OwnFigures;
 import putback.labour.price.PlaceProfile;
 import putback.labour.time.DrawnTimes;
 import putback.plan.Plan;
@@ -68,7 +69,11 @@ public record PriceView(
                 || grade == 0 && value("rust").isEmpty();
     }
 
-    static PriceView of(Question question, Plan plan, Map<String, String> typed, Remembered remembered) {
+    /**
+     * @param own what the garage has seen on cars like it
+     */
+    static PriceView of(
+            Question question, Plan plan, OwnFigures own, Map<String, String> typed, Remembered remembered) {
         Map<String, String> values = new LinkedHashMap<>();
         for (String name : NAMES) {
             String value = typed.get(name);
@@ -85,7 +90,7 @@ public record PriceView(
         String title = plan.assembly().sheet().title();
         String renewed = Headline.renewed(plan);
         try {
-            PriceQuestion asked = asked(plan.assembly(), values);
+            PriceQuestion asked = asked(plan.assembly(), own, values);
             Job job = new Job(renewed + (values.containsKey("rate") ? "" : " (example rate)"), plan.wanted());
             Estimate estimate =
                     Given.answer(Estimating.of(plan, List.of(job), asked.beliefs(), asked.terms(), asked.seed()));
@@ -105,7 +110,7 @@ public record PriceView(
         }
     }
 
-    private static PriceQuestion asked(Assembly assembly, Map<String, String> values) throws Unclear {
+    private static PriceQuestion asked(Assembly assembly, OwnFigures own, Map<String, String> values) throws Unclear {
         Given given = new Given(values::get, "");
         List<String> words = new ArrayList<>();
         values.forEach((name, value) -> {
@@ -118,7 +123,7 @@ public record PriceView(
         return new PriceQuestion(
                 assembly,
                 TermsQuestion.read(given),
-                Beliefs.of(TermsQuestion.rust(given, assembly, words)),
+                new Beliefs(TermsQuestion.rust(given, assembly, words), own),
                 TermsQuestion.hands(given),
                 1,
                 PlaceProfile.NOT_SET);

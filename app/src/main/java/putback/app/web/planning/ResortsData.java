@@ -21,15 +21,20 @@ public final class ResortsData {
     private static final BigDecimal RATE = new BigDecimal("60");
 
     private final Plan plan;
+    private final OwnFigures seen;
     private final List<String> rows = new ArrayList<>();
     private final Map<String, Integer> places = new LinkedHashMap<>();
 
-    public ResortsData(Plan plan) {
+    /**
+     * @param seen what the garage has seen itself; what it has tried changes minutes, chances and order
+     */
+    public ResortsData(Plan plan, OwnFigures seen) {
         this.plan = plan;
+        this.seen = seen;
     }
 
     public void write(JsonWriter json) {
-        WontMove wontMove = new WontMove(plan, OwnFigures.NONE, RATE);
+        WontMove wontMove = new WontMove(plan, seen, RATE);
         json.key("resorts").beginObject();
         for (int index : plan.selection().open()) {
             Joint joint = plan.assembly().joints().get(index);
@@ -43,7 +48,9 @@ public final class ResortsData {
         }
         json.endObject().key("rows").beginArray();
         rows.forEach(json::raw);
-        json.endArray();
+        json.endArray().key("ownTries").beginObject();
+        seen.tries().forEach((resort, times) -> json.key(resort).value(times));
+        json.endObject();
     }
 
     private int place(String row) {

@@ -106,7 +106,7 @@ public final class SheetPages implements PageGroup {
             Map<String, String> typed = Replies.typed(context);
             String job = typed.getOrDefault("job", "");
             Plan plan = pricing.priced(((Answer.Planned) answer).plan(), job);
-            PriceView view = PriceView.of(question, plan, typed, remembered);
+            PriceView view = PriceView.of(question, plan, shelf.seen(question.sheet()), typed, remembered);
             if (view.answer() == null && !Replies.isPart(context)) {
                 context.status(422);
             }

@@ -148,7 +148,14 @@ export function handover(app) {
     line('On it to help', [...car.aids.values()].map((on) => (on.aid || 'an aid') + ' on ' + low(called(plan, on.part)))),
     next ? line('Next', [next.text]) : line('Next', ['Look at what the job owes']),
     make('p.careful', {}, car.last ? car.last.by + ', ' + clock(car.last.at) + (car.last.reason ? ': ' + car.last.reason : '') : 'Nothing is done yet.'),
-    make('div.go-bar', {}, button('Go on', () => app.close(), 'main-go')));
+    make('div.go-bar', {}, button('Go on', () => goOn(app), 'main-go')));
+}
+
+/** After an interruption it is written down when the work goes on, so that the minutes between do not count. */
+function goOn(app) {
+  const { last } = app.car;
+  if (last?.do === 'note' && last.reason?.startsWith('Interrupted: ')) app.note({}, 'Went on');
+  app.close();
 }
 
 function line(label, names) {

@@ -23,6 +23,7 @@ export function wontMove(app, step) {
     make('p.careful', {}, 'Which way does it refuse?'),
     make('div.list', {}, WAYS.filter(([way]) => way in known).map(([way, words]) => button(words, () => {
       app.stuck = { step, way, since: Date.now(), tried: [] };
+      app.note(step, 'Will not move (' + way + ')');
       app.open('resorts', step);
     }))));
 }
@@ -48,7 +49,7 @@ export function resorts(app) {
     make('ol.resorts', {}, row.tries.map((one, i) => tries(app, one, i))),
     row.certain ? null : make('p.careful', {}, 'If none of them works it is a matter to decide: a new price, and a new yes from the customer.'),
     [...grouped(out)].map(([because, ids]) => make('p.careful', {}, 'Not here: ' + ids.map(words).join('; ') + '. Why: ' + because + '.')),
-    make('div.go-bar', {}, button('It moved', () => moved(app), 'main-go')));
+    make('div.go-bar', {}, button('It moved by something else', () => moved(app), 'quiet')));
 }
 
 const NAMES = {
@@ -85,23 +86,38 @@ function often(chance) {
   return ', works about ' + (chance < 0.5 ? '1 time in ' + Math.round(1 / Math.max(chance, 0.01)) : tenths + ' times in 10');
 }
 
+/** Whether a figure is the garage's own or taken for granted. */
+function evidence(app, resort) {
+  const own = app.sync.data.ownTries?.[resort] ?? 0;
+  return own ? ' (your own ' + own + ' of these)' : ' (assumption)';
+}
+
 function tries(app, one, i) {
   const { tried } = app.stuck;
-  const label = words(one.resort) + ', ' + one.minutes + ' min' + often(one.chance);
+  const label = words(one.resort) + ', ' + one.minutes + ' min' + often(one.chance) + evidence(app, one.resort);
   return make('li' + (tried.includes(one.resort) ? '.tried' : ''), {},
     make('span', {}, (i + 1) + '. ' + label),
-    tried.includes(one.resort) ? make('b', {}, 'tried') : button('Tried', () => {
+    tried.includes(one.resort) ? make('b', {}, 'tried') : [button('Tried', () => {
       tried.push(one.resort);
-      app.note(app.stuck.step, 'Will not move (' + app.stuck.way + '): tried ' + words(one.resort) + ', no');
+      noteTry(app, one.resort, 'no');
       app.open('resorts', app.stuck.step);
-    }));
+    }), button('It moved', () => {
+      noteTry(app, one.resort, 'yes');
+      done(app);
+    })]);
+}
+
+/** What a try came to, in the form that the garage learns from: docs/carside.md. */
+function noteTry(app, resort, worked) {
+  app.note(app.stuck.step, 'Will not move (' + app.stuck.way + '): tried ' + resort + ', ' + worked);
 }
 
 function moved(app) {
-  const { step, way, since, tried } = app.stuck;
-  const minutes = Math.max(1, Math.round((Date.now() - since) / 60000));
-  const last = tried.length ? ' after ' + tried.map(words).join(', ') : '';
-  app.note(step, 'Moved (' + way + ')' + last + ', ' + minutes + ' min');
+  app.note(app.stuck.step, 'Moved (' + app.stuck.way + ')');
+  done(app);
+}
+
+function done(app) {
   app.stuck = null;
   app.close();
 }
