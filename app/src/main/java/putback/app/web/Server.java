@@ -41,7 +41,9 @@ import putback.app.web.job.PhotoPages;
 import putback.app.web.job.SaidPages;
 import putback.app.web.planning.FirstPage;
 import putback.app.web.planning.SheetPages;
+import putback.app.web.planning.StuckPages;
 import putback.app.web.wheels.AnglePages;
+import putback.app.web.wheels.DampingPages;
 import putback.store.books.Books;
 import putback.store.photos.PhotoFiles;
 
@@ -70,7 +72,9 @@ public final class Server implements AutoCloseable {
         Shelf shelf = new Shelf(garage);
         groups.add(new Assets());
         groups.add(new SheetPages(replies, garage, shelf));
+        groups.add(new StuckPages(replies));
         groups.add(new AnglePages(replies));
+        groups.add(new DampingPages(replies));
         if (books == null) {
             groups.add(new FirstPage(replies));
         } else {

@@ -36,7 +36,9 @@ class CarsideFromElsewhere {
     private static void run(String... command) throws IOException, InterruptedException {
         Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
         String said = new String(process.getInputStream().readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
-        assertThat(process.waitFor()).as(String.join(" ", command) + ": " + said).isZero();
+        assertThat(process.waitFor())
+                .as(String.join(" ", command) + ": " + said)
+                .isZero();
     }
 
     /** A browser of the other address; it trusts the garage's own authority only when it was told to. */
@@ -78,7 +80,8 @@ class CarsideFromElsewhere {
         try (Lan lan = new Lan(List.of("localhost", "127.0.0.1", HERE));
                 Playwright playwright = Playwright.create(
                         new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")))) {
-            String garage = "https://" + HERE + ":" + URI.create(lan.server.address()).getPort();
+            String garage =
+                    "https://" + HERE + ":" + URI.create(lan.server.address()).getPort();
             Job job = CarsideBench.job(lan.books, "demo-van", "damper", "both");
             try (Browser stranger = browser(playwright, "stranger", new byte[0]);
                     Page page = stranger.newPage()) {
@@ -98,7 +101,8 @@ class CarsideFromElsewhere {
                 work(page, new Events(lan.books), job);
             }
             assertThat(new Events(lan.books).verifyChain(job.id())).isInstanceOf(Verdict.Whole.class);
-            assertThat(new Events(lan.books).all(job.id())).allMatch(event -> event.by().equals(Lan.MECHANIC));
+            assertThat(new Events(lan.books).all(job.id()))
+                    .allMatch(event -> event.by().equals(Lan.MECHANIC));
         }
     }
 
