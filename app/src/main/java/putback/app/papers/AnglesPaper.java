@@ -2,6 +2,7 @@ package putback.app.papers;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import putback.angles.adjusting.AngleJob;
@@ -16,6 +17,7 @@ final class AnglesPaper {
     private static final double WIDTH_MM = 128;
     private static final Pattern SIZE = Pattern.compile(" width=\"([0-9.]+)\" height=\"([0-9.]+)\"");
     private static final Pattern TYPEFACE = Pattern.compile("font-family:[^;]*;");
+    private static final String WARM = "#fbf8f0";
     private static final List<Column> READINGS = List.of(
             new Column("Degrees", 16, false),
             new Column("Left, as read", 28, false),
@@ -58,10 +60,12 @@ final class AnglesPaper {
     }
 
     private static Block.Picture picture(String svg) {
-        java.util.regex.Matcher size = SIZE.matcher(svg);
+        Matcher size = SIZE.matcher(svg);
         double share = size.find() ? Double.parseDouble(size.group(2)) / Double.parseDouble(size.group(1)) : 1;
         return new Block.Picture(
-                TYPEFACE.matcher(svg).replaceAll("font-family:'Liberation Sans';"),
+                TYPEFACE.matcher(svg)
+                        .replaceAll("font-family:'Liberation Sans';")
+                        .replace(WARM, "#ffffff"),
                 "The car from above with its toe, camber and thrust line drawn larger. The tables say the same.",
                 WIDTH_MM,
                 Math.floor(100 * WIDTH_MM * share) / 100);

@@ -34,7 +34,6 @@ public record LoneFastener(
         BigDecimal ratePerHour) {
     private static final double SLENDER_MM = 8;
     private static final int NEIGHBOURS = 10;
-    private static final String PRACTICE = " (common practice, no source)";
 
     public LoneFastener {
         nearby = List.copyOf(nearby);
@@ -62,14 +61,14 @@ public record LoneFastener(
         return new Seized(ratePerHour, UsualResorts.of(lost), refusal, nearby).answer();
     }
 
-    /** What to see to before the first attempt, a sentence or two each. */
+    /** What to see to before the first attempt, a sentence or two each. Common practice, no source. */
     public List<String> beforehand() {
         List<String> said = new ArrayList<>();
         said.add(
                 scrapped
                         ? "It is scrap, so nothing is lost with it and no time goes into saving it. What is near is kept"
                                 + " all the same."
-                        : "Decide first whether it is kept or scrap: that saves the most time" + PRACTICE + ".");
+                        : "Decide first whether it is kept or scrap: that saves the most time.");
         size(said);
         ofKind(said);
         ofRust(said);
@@ -86,14 +85,11 @@ public record LoneFastener(
         }
         if (!sizes.isEmpty() && kind != JointKind.UNION) {
             said.add("Met on " + thread.designation() + ": " + String.join(", ", sizes)
-                    + ". Brush thread and hexagon clean, and take a six-point socket that sits all the way on"
-                    + PRACTICE
-                    + ".");
+                    + ". Brush thread and hexagon clean, and take a six-point socket that sits all the way on.");
         }
         if (thread.diameterMm() <= SLENDER_MM) {
             said.add(thread.designation()
-                    + " is slender: it may twist off before it lets go, so no long bar and no impact" + " wrench on it"
-                    + PRACTICE + ".");
+                    + " is slender: it may twist off before it lets go, so no long bar and no impact wrench on it.");
         }
     }
 
@@ -112,7 +108,7 @@ public record LoneFastener(
                     default -> "";
                 };
         if (!words.isEmpty()) {
-            said.add(words + PRACTICE + ".");
+            said.add(words + ".");
         }
     }
 
@@ -121,12 +117,11 @@ public record LoneFastener(
             return;
         }
         if (rust.compareTo(RustGrade.SWOLLEN) >= 0) {
-            said.add("The hexagon may have lost size: measure it, and drive the next smaller socket on if it is loose"
-                    + PRACTICE + ".");
+            said.add(
+                    "The hexagon may have lost size: measure it, and drive the next smaller socket on if it is loose.");
         }
         if (rust == RustGrade.WASTED) {
-            said.add("Where sections are wasted, look first whether what it is fixed to still bears a pull or a blow"
-                    + PRACTICE + ".");
+            said.add("Where sections are wasted, look first whether what it is fixed to still bears a pull or a blow.");
         }
         long alike = Math.round(NEIGHBOURS * rust.seized(1, 1));
         if (alike > 0) {
