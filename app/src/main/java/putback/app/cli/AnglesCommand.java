@@ -4,6 +4,7 @@ import java.util.List;
 import putback.angles.adjusting.AngleJob;
 import putback.angles.adjusting.Turned;
 import putback.app.json.AnglesJson;
+import putback.app.papers.Papers;
 import putback.app.text.AnglesText;
 import putback.app.wheels.CarSvg;
 import putback.store.sheets.AnglesRead;
@@ -22,7 +23,10 @@ final class AnglesCommand implements Command {
                 List.of("FILE"),
                 List.of(
                         Option.value("--svg", "FILE", "the car from above as a picture, what is off drawn larger"),
-                        Option.flag("--json", "for other programs")));
+                        Option.flag("--json", "for other programs"),
+                        PaperOptions.PDF,
+                        PaperOptions.PAPER,
+                        Option.value("--on", "DATE", "day on the paper; left blank if not said")));
     }
 
     @Override
@@ -57,6 +61,10 @@ final class AnglesCommand implements Command {
     @Override
     public int run(Arguments arguments, Terminal terminal) throws UsageFault {
         PictureFile.alone(NAME, arguments);
+        PaperOptions.check(NAME, arguments);
+        if (arguments.has("--pdf") && (arguments.has("--json") || arguments.has("--svg"))) {
+            throw Renewing.fault(NAME, "--pdf replaces the text, --json and --svg; give one of them");
+        }
         String file = arguments.operands().get(0);
         AnglesRead read = AnglesReader.read(file);
         if (read instanceof AnglesRead.Faulty faulty) {
@@ -71,6 +79,10 @@ final class AnglesCommand implements Command {
         if (svg != null) {
             return PictureFile.write(
                     svg, file, CarSvg.draw(job.title(), job.reading().angles(), turned), terminal);
+        }
+        if (arguments.has(PaperOptions.PDF.name())) {
+            byte[] pdf = Papers.angles(job, PaperOptions.head(NAME, arguments), PaperOptions.style(NAME, arguments));
+            return PdfFile.write(pdf, arguments.value("--pdf").orElse(""), terminal);
         }
         terminal.out().print(arguments.has("--json") ? AnglesJson.of(job, turned) + "\n" : AnglesText.of(job, turned));
         return Exit.DONE;

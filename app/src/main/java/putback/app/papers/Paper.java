@@ -17,6 +17,7 @@ public record Paper(Kind kind, String title, String subtitle, JobHead head, Hous
         ESTIMATE("Estimate", false),
         TIGHTENING_RECORD("Tightening record", true),
         FILL_IN_CARD("Fill-in card", true),
+        WHEEL_ANGLES("Wheel angles", true),
         HANDOVER("Handover and invoice", false);
 
         private final String word;

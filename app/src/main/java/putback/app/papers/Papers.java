@@ -2,6 +2,7 @@ package putback.app.papers;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import putback.angles.adjusting.AngleJob;
 import putback.plan.Plan;
 import putback.plan.tools.Tray;
 
@@ -46,6 +47,11 @@ public final class Papers {
     /** Sizes, torques and sources of the joints that a plan opens, to be written down at the car. */
     public static byte[] fillInCard(Plan plan, JobHead head, HouseStyle style) {
         return Printing.pdf(FillInCard.of(plan, head, style));
+    }
+
+    /** What to turn, the readings before and after, what is wanted, and the car drawn. */
+    public static byte[] angles(AngleJob job, JobHead head, HouseStyle style) {
+        return Printing.pdf(AnglesPaper.of(job, head, style));
     }
 
     /** What was done, invoice, found and declined, cautions for the owner, and the card for the recheck. */

@@ -20,6 +20,9 @@ public final class AngleNotes {
 
     public static List<String> of(AngleJob job, Turned turned) {
         List<String> notes = new ArrayList<>();
+        if (!turned.allTried()) {
+            notes.add("Not every way to round to whole marks was tried: maybe there is a better one.");
+        }
         CarAngles angles = job.reading().angles();
         for (Place place : Place.values()) {
             sweep(notes, job, place);

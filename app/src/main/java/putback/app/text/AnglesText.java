@@ -1,52 +1,36 @@
 package putback.app.text;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import putback.angles.adjusting.Adjuster;
 import putback.angles.adjusting.AngleJob;
-import putback.angles.adjusting.Outcome;
 import putback.angles.adjusting.Turned;
 import putback.angles.meaning.Pointer;
-import putback.angles.readings.CarAngles;
-import putback.angles.readings.CarReading;
-import putback.angles.readings.Figure;
-import putback.angles.readings.Measure;
-import putback.angles.readings.Place;
-import putback.angles.readings.SetBack;
-import putback.angles.readings.ToeMillimetres;
-import putback.angles.readings.Uncertainty;
-import putback.angles.readings.WheelAngle;
 
 /** Wheel angles and what to turn, for a person. */
 public final class AnglesText {
-    private static final double NOTHING = 0.005;
-
     private final StringBuilder text = new StringBuilder(2000);
-    private final CarReading reading;
+    private final AnglesReport report;
 
-    private AnglesText(CarReading reading) {
-        this.reading = reading;
+    private AnglesText(AnglesReport report) {
+        this.report = report;
     }
 
     /** A table, what to turn, what comes of it, what has to be said. */
     public static String of(AngleJob job, Turned turned) {
-        AnglesText text = new AnglesText(job.reading());
-        text.table(job.title(), job.reading().angles());
-        text.turning(job, turned);
-        List<String> notes = AngleNotes.of(job, turned);
-        text.paragraph(notes);
-        text.pointers(AngleNotes.pointers(job));
+        AnglesText text = new AnglesText(AnglesReport.of(job, turned));
+        text.table();
+        text.turning();
+        text.paragraph(text.report.notes());
+        text.pointers();
         return text.text.toString();
     }
 
     /** Never a verdict: what a sign may come from. */
-    private void pointers(List<Pointer> pointers) {
-        if (!pointers.isEmpty()) {
+    private void pointers() {
+        if (!report.pointers().isEmpty()) {
             text.append("\nAs read, before anything is turned:\n");
         }
-        for (Pointer pointer : pointers) {
+        for (Pointer pointer : report.pointers()) {
             RowText.wrapped(text, "- ", pointer.text());
         }
     }
@@ -60,211 +44,72 @@ public final class AnglesText {
         }
     }
 
-    private void table(String title, CarAngles angles) {
-        text.append(title.isEmpty() ? "Wheel angles" : title)
+    private void table() {
+        text.append(report.title().isEmpty() ? "Wheel angles" : report.title())
                 .append(", degrees (degrees and minutes).\nTop out, toe in, top rearward positive.\n\n");
         text.append("                      left             right\n");
-        for (boolean front : new boolean[] {true, false}) {
-            for (Measure measure : Measure.values()) {
-                row(front, measure, angles);
-            }
-            included(front, angles);
+        for (AnglesReport.Row row : report.rows()) {
+            row(row);
         }
-        thrust(angles);
-    }
-
-    private void row(boolean front, Measure measure, CarAngles angles) {
-        Double left = angles.of(front ? Place.FRONT_LEFT : Place.REAR_LEFT, measure);
-        Double right = angles.of(front ? Place.FRONT_RIGHT : Place.REAR_RIGHT, measure);
-        if (left == null && right == null) {
-            return;
-        }
-        name((front ? "front " : "rear ") + (measure == Measure.SAI ? "SAI" : measure.word()));
-        cell(left);
-        cell(right);
-        boolean toe = measure == Measure.TOE;
-        Figure figure = toe ? Figure.totalToe(front) : Figure.cross(front, measure);
-        Double both = figure.of(angles);
-        if (both != null) {
-            text.append(toe ? "  total " : "  cross ").append(AngleFigures.column(both));
-        }
-        Double diameter = reading.toeReadAtMm();
-        if (toe && left != null && right != null && diameter != null) {
-            text.append("\n").append(" ".repeat(51)).append("= ");
-            text.append(AngleFigures.plain(ToeMillimetres.total(left, right, diameter), 2));
-            text.append(" mm at ").append(AngleFigures.plain(diameter, 1)).append(" mm");
-        }
-        text.append('\n');
-    }
-
-    /** How far the gauge alone may put each figure off. */
-    private void sure() {
-        Uncertainty uncertainty = Uncertainty.of(reading);
-        if (uncertainty == null) {
-            return;
-        }
-        List<String> parts = new ArrayList<>();
-        for (boolean front : new boolean[] {true, false}) {
-            for (Figure figure : Figure.ofAxle(front)) {
-                Double deviation = uncertainty.of(figure);
-                if (deviation != null) {
-                    parts.add(figure.said() + " " + AngleFigures.plain(deviation, 2));
-                }
-            }
-        }
-        text.append('\n');
-        RowText.wrapped(
-                text, "", "The gauge alone may be off by (standard deviation, deg): " + String.join(", ", parts) + ".");
-    }
-
-    private void included(boolean front, CarAngles angles) {
-        Double left =
-                Figure.included(front ? Place.FRONT_LEFT : Place.REAR_LEFT).of(angles);
-        Double right =
-                Figure.included(front ? Place.FRONT_RIGHT : Place.REAR_RIGHT).of(angles);
-        if (left != null || right != null) {
-            name("included");
-            cell(left);
-            cell(right);
+        if (!report.facts().isEmpty()) {
             text.append('\n');
         }
+        for (String fact : report.facts()) {
+            text.append(fact).append('\n');
+        }
+        paragraph(report.gauge().isEmpty() ? List.of() : List.of(report.gauge()));
     }
 
-    private void name(String name) {
-        text.append(name).append(" ".repeat(Math.max(1, 14 - name.length())));
+    private void row(AnglesReport.Row row) {
+        text.append(row.name()).append(" ".repeat(Math.max(1, 14 - row.name().length())));
+        cell(row.left());
+        cell(row.right());
+        Double both = row.both();
+        if (both != null) {
+            text.append("  ").append(row.joint()).append(' ').append(AngleFigures.column(both));
+        }
+        if (!row.millimetres().isEmpty()) {
+            text.append("\n").append(" ".repeat(51)).append("= ").append(row.millimetres());
+        }
+        text.append('\n');
     }
 
     private void cell(@Nullable Double degrees) {
         text.append("  ").append(degrees == null ? "        not read" : AngleFigures.column(degrees));
     }
 
-    private void thrust(CarAngles angles) {
-        Double thrust = Figure.thrust().of(angles);
-        if (thrust != null) {
-            text.append("\nThrust angle ").append(AngleFigures.both(thrust)).append(pointing(thrust));
-            text.append(".\n");
-        }
-        SetBack setBack = reading.setBack();
-        if (setBack != null) {
-            double back = setBack.millimetres();
-            text.append("Set-back ").append(AngleFigures.both(Math.abs(setBack.degrees())));
-            text.append(
-                    back == 0
-                            ? ""
-                            : ": the " + (back > 0 ? "right" : "left") + " front wheel stands back by "
-                                    + AngleFigures.plain(Math.abs(back), 1) + " mm");
-            text.append(".\n");
-        }
-        steering("The steering wheel stands ", angles);
-        sure();
-    }
-
-    private static String pointing(double thrust) {
-        return Math.abs(thrust) < NOTHING ? "" : thrust > 0 ? ", to the right" : ", to the left";
-    }
-
-    private void steering(String start, CarAngles angles) {
-        Double off = Figure.steering().of(angles);
-        Double ratio = reading.steeringRatio();
-        if (off == null) {
-            return;
-        }
-        double shown = ratio == null ? off : ratio * off;
-        text.append(ratio == null ? start.replace("The steering wheel stands", "The road wheels stand") : start);
-        text.append(
-                Math.abs(shown) < NOTHING
-                        ? "straight.\n"
-                        : AngleFigures.both(Math.abs(shown)) + " to the " + (shown > 0 ? "left" : "right")
-                                + " on a straight road.\n");
-    }
-
-    private void turning(AngleJob job, Turned turned) {
-        if (job.adjusters().isEmpty()) {
-            wanted(turned, false);
+    private void turning() {
+        if (!report.adjustable()) {
+            goals("\nAgainst what is wanted:\n");
             return;
         }
         text.append("\nWhat to turn, in this order:\n");
-        boolean any = false;
-        for (Turned.Step step : turned.steps()) {
-            if (Math.abs(step.by()) >= NOTHING) {
-                any = true;
-                RowText.wrapped(text, "  ", instruction(step));
-            }
+        for (String one : report.turning()) {
+            RowText.wrapped(text, "  ", one);
         }
-        if (!any) {
+        if (report.turning().isEmpty()) {
             text.append("  nothing: leave all of it as it is\n");
         }
-        if (!turned.allTried()) {
-            RowText.wrapped(
-                    text, "  ", "Not every way to round to whole marks was tried: maybe there is a better one.");
-        }
         text.append('\n');
-        steering("Then the steering wheel stands ", turned.after());
-        wanted(turned, true);
-    }
-
-    private static String instruction(Turned.Step step) {
-        Adjuster adjuster = step.adjuster();
-        double size = Math.abs(step.by());
-        boolean turns = adjuster.per().equals("turn");
-        String amount = adjuster.whole() ? AngleFigures.plain(size, 0) : AngleFigures.plain(size, 2);
-        String way = adjuster.ways().isEmpty() ? "" : " " + adjuster.ways().get(step.by() > 0 ? 1 : 0);
-        return AngleNotes.capital(adjuster.id().replace('-', ' ')) + ": " + amount + " " + adjuster.per()
-                + (adjuster.whole() && size != 1 ? "s" : "")
-                + (turns && !adjuster.whole() ? AngleFigures.fraction(size) : "") + way + effects(step);
-    }
-
-    private static String effects(Turned.Step step) {
-        StringBuilder effects = new StringBuilder();
-        for (Map.Entry<WheelAngle, Double> effect : step.adjuster().effects().entrySet()) {
-            double change = step.by() * effect.getValue();
-            effects.append(effects.isEmpty() ? "; " : ", ")
-                    .append(effect.getKey().place().said())
-                    .append(' ');
-            effects.append(direction(effect.getKey().measure(), change)).append(' ');
-            effects.append(AngleFigures.both(Math.abs(change)));
+        if (!report.straight().isEmpty()) {
+            text.append(report.straight()).append('\n');
         }
-        return effects.toString();
-    }
-
-    private static String direction(Measure measure, double change) {
-        return switch (measure) {
-            case TOE -> change > 0 ? "toe in" : "toe out";
-            case CAMBER -> change > 0 ? "top out" : "top in";
-            case CASTER -> change > 0 ? "caster more" : "caster less";
-            case SAI -> change > 0 ? "SAI more" : "SAI less";
-        };
-    }
-
-    private void inMillimetres(CarAngles angles, boolean front) {
-        Double left = angles.of(front ? Place.FRONT_LEFT : Place.REAR_LEFT, Measure.TOE);
-        Double right = angles.of(front ? Place.FRONT_RIGHT : Place.REAR_RIGHT, Measure.TOE);
-        Double diameter = reading.toeReadAtMm();
-        if (left != null && right != null && diameter != null) {
-            text.append(front ? "  front total toe is " : "  rear total toe is ");
-            text.append(AngleFigures.plain(ToeMillimetres.total(left, right, diameter), 2));
-            text.append(" mm at ").append(AngleFigures.plain(diameter, 1)).append(" mm\n");
+        goals("\nThe readings become:\n");
+        for (String total : report.totals()) {
+            text.append("  ").append(total).append('\n');
         }
     }
 
-    private void wanted(Turned turned, boolean after) {
-        if (turned.outcomes().isEmpty()) {
-            return;
-        }
-        text.append(after ? "\nThe readings become:\n" : "\nAgainst what is wanted:\n");
-        for (Outcome outcome : turned.outcomes()) {
-            Double value = outcome.afterDeg();
-            String name = "  " + outcome.wanted().figure().said();
+    private void goals(String title) {
+        text.append(report.goals().isEmpty() ? "" : title);
+        for (AnglesReport.Goal goal : report.goals()) {
+            Double value = goal.after();
+            String name = "  " + goal.name();
             text.append(name).append(" ".repeat(Math.max(1, 34 - name.length())));
             text.append(value == null ? "not read" : AngleFigures.column(value)).append("  wanted ");
-            text.append(AngleFigures.plain(outcome.wanted().lowDeg(), 2)).append(" to ");
-            text.append(AngleFigures.plain(outcome.wanted().highDeg(), 2));
-            text.append(value == null ? "" : outcome.missDeg() > 0 ? ", outside" : ", inside")
+            text.append(goal.range())
+                    .append(value == null ? "" : ", " + goal.verdict())
                     .append('\n');
-        }
-        if (after) {
-            inMillimetres(turned.after(), true);
-            inMillimetres(turned.after(), false);
         }
     }
 }

@@ -59,8 +59,13 @@ public final class BounceText {
                 decay.byPeaks() == null
                         ? ""
                         : String.format(Locale.ROOT, "        by its peaks %.3f\n", decay.byPeaks())));
-        if (decay.fit() < POOR_FIT || decay.cycles() < FEW_CYCLES) {
+        if (isRough(decay)) {
             text.append("        that is a rough reading: record it again, with nobody in the car\n");
         }
+    }
+
+    /** Whether too little of the movement was recorded, or understood, to build on it. */
+    static boolean isRough(Decay decay) {
+        return decay.fit() < POOR_FIT || decay.cycles() < FEW_CYCLES;
     }
 }

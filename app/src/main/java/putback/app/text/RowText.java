@@ -3,6 +3,7 @@ package putback.app.text;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.List;
 import putback.labour.seized.Attempt;
 import putback.labour.seized.LeftOut;
@@ -32,12 +33,7 @@ public final class RowText {
         }
         if (number > 0) {
             text.append('\n');
-            wrapped(
-                    text,
-                    "",
-                    "On average " + minutes(row.expectedMinutes()) + " and " + money(row.expectedCost())
-                            + " in all. Nine times in ten it takes no more than "
-                            + minutes(row.p90Minutes().decimal()) + ".");
+            wrapped(text, "", average(row));
         }
         for (String caution : RowCautions.of(row)) {
             text.append('\n');
@@ -94,16 +90,19 @@ public final class RowText {
     }
 
     private static void end(StringBuilder text, Row row) {
-        if (row.tries().size() > 2) {
-            wrapped(
-                    text,
-                    "",
-                    "After two without movement, or ten minutes, stop: take a picture, decide what is kept and what"
-                            + " is scrap, tell the desk (common practice).");
+        for (String sentence : ending(row)) {
+            wrapped(text, "", sentence);
         }
-        wrapped(
-                text,
-                "",
+    }
+
+    /** When to stop, and what is left to decide. */
+    static List<String> ending(Row row) {
+        List<String> ending = new ArrayList<>();
+        if (row.tries().size() > 2) {
+            ending.add("After two without movement, or ten minutes, stop: take a picture, decide what is kept and what"
+                    + " is scrap, tell the desk (common practice).");
+        }
+        ending.add(
                 row.tries().isEmpty()
                         ? "Left to decide: nothing here may be tried. Stop and ask."
                         : row.isCertain()
@@ -111,17 +110,27 @@ public final class RowText {
                                 : "Left to decide: " + inHundred(row.leftChance())
                                         + " that none of these works. Then stop and ask what giving up costs: a new"
                                         + " piece, its price and a fresh approval.");
+        return ending;
     }
 
-    private static String money(BigDecimal amount) {
+    /** What all of it takes; empty where nothing may be tried. */
+    static String average(Row row) {
+        return row.tries().isEmpty()
+                ? ""
+                : "On average " + minutes(row.expectedMinutes()) + " and " + money(row.expectedCost())
+                        + " in all. Nine times in ten it takes no more than "
+                        + minutes(row.p90Minutes().decimal()) + ".";
+    }
+
+    static String money(BigDecimal amount) {
         return amount.setScale(2, RoundingMode.HALF_UP).toPlainString();
     }
 
-    private static String minutes(BigDecimal minutes) {
+    static String minutes(BigDecimal minutes) {
         return plain(minutes.setScale(1, RoundingMode.HALF_UP)) + " min";
     }
 
-    private static String inHundred(BigDecimal chance) {
+    static String inHundred(BigDecimal chance) {
         if (chance.signum() > 0 && chance.compareTo(HUNDREDTH) < 0) {
             BigDecimal one =
                     BigDecimal.ONE.divide(chance, MathContext.DECIMAL64).round(SHORT);

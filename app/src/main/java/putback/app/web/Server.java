@@ -45,7 +45,9 @@ import putback.app.web.job.SaidPages;
 import putback.app.web.planning.FirstPage;
 import putback.app.web.planning.Pricing;
 import putback.app.web.planning.SheetPages;
+import putback.app.web.planning.StuckPages;
 import putback.app.web.wheels.AnglePages;
+import putback.app.web.wheels.DampingPages;
 import putback.store.books.Books;
 import putback.store.photos.PhotoFiles;
 
@@ -75,7 +77,9 @@ public final class Server implements AutoCloseable {
         groups.add(new Assets());
         Pricing pricing = books == null ? Pricing.EXAMPLES : new JobPricing(books);
         groups.add(new SheetPages(replies, garage, shelf, pricing));
+        groups.add(new StuckPages(replies));
         groups.add(new AnglePages(replies));
+        groups.add(new DampingPages(replies));
         if (books == null) {
             groups.add(new FirstPage(replies, shelf));
         } else {

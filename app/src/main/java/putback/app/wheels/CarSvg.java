@@ -1,5 +1,7 @@
 package putback.app.wheels;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import putback.angles.adjusting.Turned;
@@ -15,49 +17,74 @@ import putback.app.text.AngleFigures;
  * is drawn larger by a factor that is stated. As read in ink, as it will stand in ochre.
  */
 public final class CarSvg {
-    private static final double WIDTH = 760;
-    private static final double HEIGHT = 800;
-    private static final double MIDDLE = WIDTH / 2;
-    private static final double HALF_TRACK = 130;
-    private static final double FRONT = 200;
-    private static final double REAR = 590;
     private static final double DRAWN_DEG = 14;
     private static final double DIFFERENT_DEG = 0.005;
     private static final int[] FACTORS = {1, 2, 5, 10, 20, 50};
+    private static final int LETTERS = 54;
+    private static final int TITLE_LETTERS = 34;
 
+    private final DrawnFor looked;
     private final Drawing drawing;
     private final CarAngles before;
     private final CarAngles after;
     private final int toeFactor;
     private final int camberFactor;
+    private final CarLayout at;
+    private final List<String> foot;
 
-    private CarSvg(String title, CarAngles before, Turned turned) {
+    private CarSvg(String title, CarAngles before, Turned turned, DrawnFor looked) {
         this.before = before;
+        this.looked = looked;
         after = turned.after();
         toeFactor = factor(Measure.TOE);
         camberFactor = factor(Measure.CAMBER);
-        drawing = new Drawing(WIDTH, HEIGHT, (title.isEmpty() ? "Wheel angles" : title) + ", the car from above");
-        drawing.text("title", 24, 36, title.isEmpty() ? "Wheel angles" : title);
-        drawing.text(
-                "quiet",
-                24,
-                56,
-                "From above, front at the top. Toe and thrust drawn " + toeFactor + " times, camber (from behind) "
-                        + camberFactor + " times as large.");
-        if (!after.equals(before)) {
-            drawing.text("quiet", 24, 73, "As read in ink; as it will stand in ochre.");
+        foot = foot();
+        String name = title.isEmpty() ? "Wheel angles" : title;
+        List<String> titles = looked.narrow() ? Drawing.lines(name, TITLE_LETTERS) : List.of(name);
+        List<String> head = head();
+        at = looked.narrow()
+                ? CarLayout.narrow(
+                        16 + 20.0 * titles.size() + 17.0 * head.size(),
+                        Math.max(tall(Place.FRONT_LEFT), tall(Place.FRONT_RIGHT)),
+                        Math.max(tall(Place.REAR_LEFT), tall(Place.REAR_RIGHT)),
+                        18.0 * foot.size())
+                : CarLayout.wide();
+        drawing = new Drawing(at.width(), at.height(), name + ", the car from above", looked);
+        double y = looked.narrow() ? 28 : 36;
+        for (String line : titles) {
+            drawing.text("title", at.edge(), y, line);
+            y += 20;
         }
+        for (String line : head) {
+            drawing.text("quiet", at.edge(), y, line);
+            y += 17;
+        }
+    }
+
+    private List<String> head() {
+        String factors = "From above, front at the top. Toe and thrust drawn " + toeFactor
+                + " times, camber (from behind) " + camberFactor + " times as large.";
+        List<String> head = new ArrayList<>(looked.narrow() ? Drawing.lines(factors, LETTERS) : List.of(factors));
+        if (!after.equals(before)) {
+            head.add("As read in ink; as it will stand in ochre dashes.");
+        }
+        return head;
     }
 
     /** SVG, a document of its own. */
     public static String draw(String title, CarAngles before, Turned turned) {
-        CarSvg car = new CarSvg(title, before, turned);
+        return draw(title, before, turned, DrawnFor.FILE);
+    }
+
+    /** The same for a page, or a telephone. */
+    public static String draw(String title, CarAngles before, Turned turned, DrawnFor looked) {
+        CarSvg car = new CarSvg(title, before, turned, looked);
         car.body();
         car.thrust();
         for (Place place : Place.values()) {
             car.wheel(place);
         }
-        car.foot();
+        car.feet();
         return car.drawing.done();
     }
 
@@ -77,41 +104,50 @@ public final class CarSvg {
     }
 
     private void body() {
-        drawing.line("datum", MIDDLE, 95, MIDDLE, REAR + 104);
-        drawing.line("line", MIDDLE - HALF_TRACK, FRONT, MIDDLE + HALF_TRACK, FRONT);
-        drawing.line("line", MIDDLE - HALF_TRACK, REAR, MIDDLE + HALF_TRACK, REAR);
-        double in = 78;
+        double left = at.middle() - at.half();
+        double right = at.middle() + at.half();
+        double nose = at.front() - at.over();
+        double tail = at.rear() + at.over() + 8;
+        drawing.line("datum", at.middle(), nose - 13, at.middle(), tail + 4);
+        for (double axle : new double[] {at.front(), at.rear()}) {
+            drawing.line("line", at.middle() - at.halfTrack(), axle, at.middle() + at.halfTrack(), axle);
+        }
         drawing.path(
                 "rule",
                 true,
-                MIDDLE - in,
-                FRONT - 62,
-                MIDDLE - in + 26,
-                FRONT - 92,
-                MIDDLE + in - 26,
-                FRONT - 92,
-                MIDDLE + in,
-                FRONT - 62,
-                MIDDLE + in,
-                REAR + 82,
-                MIDDLE + in - 16,
-                REAR + 100,
-                MIDDLE - in + 16,
-                REAR + 100,
-                MIDDLE - in,
-                REAR + 82);
+                left,
+                nose + 30,
+                left + 26,
+                nose,
+                right - 26,
+                nose,
+                right,
+                nose + 30,
+                right,
+                tail - 18,
+                right - 16,
+                tail,
+                left + 16,
+                tail,
+                left,
+                tail - 18);
     }
 
     private void thrust() {
         Double thrust = Figure.thrust().of(before);
         Double then = Figure.thrust().of(after);
+        boolean turned = thrust != null && then != null && Math.abs(then - thrust) > DIFFERENT_DEG;
         if (thrust != null) {
             ray("line", thrust);
-            drawing.text("mid", MIDDLE, REAR + 122, "thrust " + AngleFigures.both(thrust) + way(thrust));
         }
-        if (thrust != null && then != null && Math.abs(then - thrust) > DIFFERENT_DEG) {
+        if (turned && then != null) {
             ray("ochre-dash", then);
-            drawing.text("mid then", MIDDLE, REAR + 140, "then " + AngleFigures.both(then) + way(then));
+        }
+        if (thrust != null && !looked.narrow()) {
+            drawing.text("mid", at.middle(), at.rear() + 122, "thrust " + AngleFigures.both(thrust) + way(thrust));
+            if (turned && then != null) {
+                drawing.text("mid then", at.middle(), at.rear() + 140, "then " + AngleFigures.both(then) + way(then));
+            }
         }
     }
 
@@ -121,10 +157,10 @@ public final class CarSvg {
 
     private void ray(String kind, double degrees) {
         double angle = Math.toRadians(degrees * toeFactor);
-        double length = 330;
-        double x = MIDDLE + length * Math.sin(angle);
-        double y = REAR - length * Math.cos(angle);
-        drawing.line(kind, MIDDLE, REAR, x, y);
+        double length = at.ray();
+        double x = at.middle() + length * Math.sin(angle);
+        double y = at.rear() - length * Math.cos(angle);
+        drawing.line(kind, at.middle(), at.rear(), x, y);
         double[] tip = {x, y};
         for (double side : new double[] {-1, 1}) {
             double back = angle + Math.PI + side * 0.32;
@@ -134,8 +170,8 @@ public final class CarSvg {
 
     private void wheel(Place place) {
         int side = place.isLeft() ? -1 : 1;
-        double x = MIDDLE + side * HALF_TRACK;
-        double y = place.isFront() ? FRONT : REAR;
+        double x = at.middle() + side * at.halfTrack();
+        double y = place.isFront() ? at.front() : at.rear();
         Double toe = before.of(place, Measure.TOE);
         Double then = after.of(place, Measure.TOE);
         drawing.turnedBox("part", x, y, 36, 116, toe == null ? 0 : -side * toe * toeFactor);
@@ -143,8 +179,8 @@ public final class CarSvg {
             drawing.turnedBox("ochre-dash", x, y, 36, 116, -side * then * toeFactor);
         }
         drawing.text("mid name", x, y + 5, String.valueOf(place.ordinal() + 1));
-        leaning(place, MIDDLE + side * (HALF_TRACK + 62), y + 40, side);
-        label(place, side, y - 68);
+        leaning(place, at.middle() + side * (at.halfTrack() + at.beside()), y + 40, side);
+        label(place, side);
     }
 
     /** The wheel from behind, on the ground. */
@@ -168,8 +204,9 @@ public final class CarSvg {
         drawing.turnedBox(kind, x + 32 * Math.sin(angle), ground - 32 * Math.cos(angle), 18, 64, degrees);
     }
 
-    private void label(Place place, int side, double top) {
-        double x = side < 0 ? 24 : WIDTH - 24;
+    private void label(Place place, int side) {
+        double x = side < 0 ? at.edge() : at.width() - at.edge();
+        double top = place.isFront() ? at.frontLabel() : at.rearLabel();
         String to = side < 0 ? "" : " end";
         drawing.text("name" + to, x, top, place.ordinal() + 1 + "  " + place.said());
         double y = top + 18;
@@ -193,20 +230,58 @@ public final class CarSvg {
         return y + 20;
     }
 
-    private void foot() {
-        StringBuilder foot = new StringBuilder();
-        for (boolean front : new boolean[] {true, false}) {
-            Double toe = Figure.totalToe(front).of(before);
-            Double then = Figure.totalToe(front).of(after);
-            if (toe != null && then != null) {
-                foot.append(foot.isEmpty() ? "" : " · ")
-                        .append(front ? "front" : "rear")
-                        .append(" total toe ");
-                foot.append(AngleFigures.both(toe));
-                foot.append(Math.abs(then - toe) > DIFFERENT_DEG ? ", then " + AngleFigures.both(then) : "");
-            }
+    /** What the labels of a wheel take, as {@link #label} writes them. */
+    private double tall(Place place) {
+        double tall = 18;
+        for (Measure measure : Measure.values()) {
+            Double value = before.of(place, measure);
+            Double then = after.of(place, measure);
+            boolean changes = value != null && then != null && Math.abs(then - value) > DIFFERENT_DEG;
+            tall += value == null ? 0 : changes ? 36 : 20;
         }
-        drawing.text("mid", MIDDLE, HEIGHT - 38, foot.toString());
-        drawing.text("mid quiet", MIDDLE, HEIGHT - 18, "Toe in, top out, axis top rearward and inboard are positive.");
+        return tall;
+    }
+
+    private List<String> foot() {
+        List<String> foot = new ArrayList<>();
+        for (boolean front : new boolean[] {true, false}) {
+            said(foot, (front ? "front" : "rear") + " total toe ", Figure.totalToe(front), false);
+        }
+        if (looked.narrow()) {
+            said(foot, "thrust ", Figure.thrust(), true);
+        }
+        String signs = "Toe in, top out, axis top rearward and inboard are positive.";
+        List<String> lines = new ArrayList<>();
+        if (looked.narrow()) {
+            foot.forEach(line -> lines.addAll(Drawing.lines(line, LETTERS - 4)));
+            lines.addAll(Drawing.lines(signs, LETTERS));
+        } else {
+            lines.add(String.join(" · ", foot));
+            lines.add(signs);
+        }
+        return lines;
+    }
+
+    private void said(List<String> foot, String name, Figure figure, boolean points) {
+        Double value = figure.of(before);
+        Double then = figure.of(after);
+        if (value != null && then != null) {
+            boolean changes = Math.abs(then - value) > DIFFERENT_DEG;
+            foot.add(name
+                    + AngleFigures.both(value)
+                    + (points ? way(value) : "")
+                    + (changes ? ", then " + AngleFigures.both(then) + (points ? way(then) : "") : ""));
+        }
+    }
+
+    private void feet() {
+        double y = at.height() - 18 - 20.0 * (foot.size() - 1);
+        if (looked.narrow()) {
+            y = at.height() - 10 - 18.0 * (foot.size() - 1);
+        }
+        for (String line : foot) {
+            drawing.text(line.startsWith("Toe in") ? "mid quiet" : "mid", at.middle(), y, line);
+            y += looked.narrow() ? 18 : 20;
+        }
     }
 }

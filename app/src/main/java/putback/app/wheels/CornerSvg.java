@@ -13,6 +13,10 @@ public final class CornerSvg {
     private static final int ROUND = 48;
     private static final double PX = 300;
     private static final double TYRE_WIDTH = 0.3;
+    private static final double EDGE = 24;
+    private static final double GAP = 44;
+    private static final String SAID = "A corner from the front, from its side and from above";
+    private static final String AXIS = "Ochre dashes: steering axis.";
 
     private final Corner corner;
     private final Hub hub;
@@ -48,39 +52,70 @@ public final class CornerSvg {
 
     /** As designed; SVG, a document of its own. */
     public static String draw(Corner corner) {
-        return draw(corner, 0);
+        return draw(corner, 0, DrawnFor.FILE);
     }
 
     /** At some travel of the wheel centre, upward positive; as designed where the linkage does not go there. */
-    public static String draw(Corner corner, double travelMm) {
+    public static String draw(Corner corner, double travelMm, DrawnFor looked) {
         Hub there = Hub.at(corner, travelMm);
         Hub hub = there == null ? Hub.at(corner, 0) : there;
         return hub == null
-                ? new Drawing(PX, PX, "a corner that does not close").done()
-                : new CornerSvg(corner, hub).all(there == null ? 0 : travelMm);
+                ? new Drawing(PX, PX, "a corner that does not close", looked).done()
+                : new CornerSvg(corner, hub).all(there == null ? 0 : travelMm, looked);
     }
 
-    private String all(double travelMm) {
+    private String all(double travelMm, DrawnFor looked) {
         List<Vector> outline = outline();
         double[] front = extent(View.FRONT, outline);
         double[] side = extent(View.SIDE, outline);
         double[] above = extent(View.ABOVE, outline);
+        if (looked.narrow()) {
+            return under(travelMm, looked, front, side, above);
+        }
         double scale = PX / Math.max(front[1] - front[0], front[3] - front[2]);
         double tall = scale * (front[3] - front[2]);
         double wide = scale * (front[1] - front[0]);
         double width = wide + scale * (side[1] - side[0]) + 150;
         double height = tall + scale * (above[3] - above[2]) + 190;
-        Drawing drawing = new Drawing(width, height, "A corner from the front, from its side and from above");
-        drawing.text("title", 24, 34, corner.right() ? "Right wheel, drawn as a left one" : "Left wheel");
-        drawing.text(
-                "quiet",
-                24,
-                54,
-                "Wheel centre at a travel of " + Drawing.figure(travelMm) + " mm. Ochre: steering axis.");
+        Drawing drawing = new Drawing(width, height, SAID, looked);
+        drawing.text("title", 24, 34, title());
+        drawing.text("quiet", 24, 54, at(travelMm) + " " + AXIS);
         view(drawing, View.FRONT, front, scale, 40, 90);
         view(drawing, View.SIDE, side, scale, wide + 100, 90);
         view(drawing, View.ABOVE, above, scale, 40, tall + 150);
         return drawing.done();
+    }
+
+    /** The views under one another, to the same scale. */
+    private String under(double travelMm, DrawnFor looked, double[]... extents) {
+        double scale = PX / Math.max(extents[0][1] - extents[0][0], extents[0][3] - extents[0][2]);
+        double height = 92;
+        for (double[] extent : extents) {
+            scale = Math.min(scale, (Drawing.NARROW - 2 * EDGE) / (extent[1] - extent[0]));
+        }
+        for (double[] extent : extents) {
+            height += scale * (extent[3] - extent[2]) + GAP;
+        }
+        Drawing drawing = new Drawing(Drawing.NARROW, height, SAID, looked);
+        drawing.text("title", 12, 28, title());
+        drawing.text("quiet", 12, 47, at(travelMm));
+        drawing.text("quiet", 12, 63, AXIS);
+        double top = 100;
+        for (View view : View.values()) {
+            double[] extent = extents[view.ordinal()];
+            double wide = scale * (extent[1] - extent[0]);
+            view(drawing, view, extent, scale, (Drawing.NARROW - wide) / 2, top);
+            top += scale * (extent[3] - extent[2]) + GAP;
+        }
+        return drawing.done();
+    }
+
+    private String title() {
+        return corner.right() ? "Right wheel, drawn as a left one" : "Left wheel";
+    }
+
+    private static String at(double travelMm) {
+        return "Wheel centre at a travel of " + Drawing.figure(travelMm) + " mm.";
     }
 
     private void view(Drawing drawing, View view, double[] extent, double scale, double left, double top) {

@@ -209,6 +209,32 @@
   let running = null;
   let waiting = 0;
 
+  /** Says what is wrong with a field at the field too, and shows what is folded around it. */
+  const mark = () => {
+    const wrong = new Map();
+    for (const one of place.querySelectorAll("[data-field]")) {
+      if (!wrong.has(one.dataset.field)) {
+        wrong.set(one.dataset.field, one.dataset.said);
+      }
+    }
+    for (const old of form.querySelectorAll("small.wrong")) {
+      old.remove();
+    }
+    for (const input of form.elements) {
+      const said = input.name ? wrong.get(input.name) : undefined;
+      if (said === undefined) {
+        input.removeAttribute("aria-invalid");
+        continue;
+      }
+      input.setAttribute("aria-invalid", "true");
+      input.closest("details")?.setAttribute("open", "");
+      const small = document.createElement("small");
+      small.className = "wrong";
+      small.textContent = said;
+      (input.closest("label") ?? input).append(small);
+    }
+  };
+
   const ask = async () => {
     if (running) {
       running.abort();
@@ -222,6 +248,7 @@
       if (!mine.signal.aborted) {
         place.innerHTML = text;
         heard.textContent = "";
+        mark();
       }
     } catch (fault) {
       if (!mine.signal.aborted) {

@@ -112,6 +112,23 @@ class AnglesCommandTest {
     }
 
     @Test
+    void onPaper_itIsAPdf_andNothingElseBesides() throws IOException {
+        Path paper = folder.resolve("angles.pdf");
+        Said said = said(CAR, "--pdf", paper.toString(), "--paper", "letter", "--on", "2026-11-02");
+        assertThat(said.exit()).as(said.err()).isEqualTo(Exit.DONE);
+        assertThat(said.out()).isEmpty();
+        assertThat(Files.readString(paper, java.nio.charset.StandardCharsets.ISO_8859_1))
+                .startsWith("%PDF-");
+        assertThat(said(CAR, "--pdf", paper.toString(), "--json").err()).contains("give one of them");
+    }
+
+    @Test
+    void withoutARatio_whatIsTurned_isSaidOfTheRoadWheels() throws IOException {
+        assertThat(said(CAR.replace("steering-ratio: 16\n", "")).out())
+                .contains("The road wheels stand 0.0", "Then the road wheels stand straight.");
+    }
+
+    @Test
     void aSweepOfHalfADegree_saysSo_withItsPlace() throws IOException {
         Said said = said("front:\n  left: {camber: 0 deg, toe: 0 deg, sweep: [{toe: -0.5 deg, camber: 0.05 deg},"
                 + " {toe: 0.5 deg, camber: -0.05 deg}]}\n");

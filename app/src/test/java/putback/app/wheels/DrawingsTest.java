@@ -89,8 +89,10 @@ class DrawingsTest {
         String svg = CornerSvg.draw(corner());
         isXml(svg);
         assertThat(svg).contains("from the front", "from its side", "from above");
-        assertThat(svg).doesNotContain("NaN").isEqualTo(CornerSvg.draw(corner(), 0));
-        assertThat(CornerSvg.draw(corner(), 40)).isNotEqualTo(svg).contains("travel of 40 mm");
-        assertThat(CornerSvg.draw(corner(), 1900)).contains("travel of 0 mm");
+        assertThat(svg).doesNotContain("NaN").isEqualTo(CornerSvg.draw(corner(), 0, DrawnFor.FILE));
+        assertThat(CornerSvg.draw(corner(), 40, DrawnFor.FILE))
+                .isNotEqualTo(svg)
+                .contains("travel of 40 mm");
+        assertThat(CornerSvg.draw(corner(), 1900, DrawnFor.FILE)).contains("travel of 0 mm");
     }
 }

@@ -34,10 +34,25 @@ public final class TraceReader {
 
     public static TraceRead read(String file) {
         TraceReader reader = new TraceReader(file.isEmpty() ? "file" : file);
-        Trace trace = reader.trace(file);
-        return trace == null || !reader.faults.isEmpty()
-                ? new TraceRead.Faulty(reader.faults.sorted())
-                : new TraceRead.Sound(trace);
+        String text = reader.text(file);
+        return reader.answer(text == null ? null : reader.rows(text));
+    }
+
+    /** The most bytes that are read of a record. */
+    public static int mostBytes() {
+        return Form.TRACE.mostBytes();
+    }
+
+    /** The same for a record that was sent, under the name that messages give it. */
+    public static TraceRead read(byte[] sent, String name) {
+        TraceReader reader = new TraceReader(name);
+        String text = SourceText.decoded(sent, name, Form.TRACE, reader.faults);
+        Trace trace = text == null ? null : reader.rows(text);
+        return reader.answer(trace);
+    }
+
+    private TraceRead answer(@Nullable Trace trace) {
+        return trace == null || !faults.isEmpty() ? new TraceRead.Faulty(faults.sorted()) : new TraceRead.Sound(trace);
     }
 
     /** What is wrong with a trace as a whole, said at its beginning. */
@@ -45,11 +60,7 @@ public final class TraceReader {
         return Fault.at(Place.startOf(file), message);
     }
 
-    private @Nullable Trace trace(String file) {
-        String text = text(file);
-        if (text == null) {
-            return null;
-        }
+    private @Nullable Trace rows(String text) {
         if (text.isBlank()) {
             faults.add(Place.startOf(name), "the file is empty; it needs rows of time in s and height or acceleration");
             return null;

@@ -1,78 +1,132 @@
 package putback.app.web.wheels;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import putback.angles.linkage.Corner;
 import putback.angles.linkage.Travel;
-import putback.app.text.TravelText;
-import putback.app.web.frame.Answer;
+import putback.app.text.TravelRow;
 import putback.app.wheels.CornerSvg;
+import putback.app.wheels.DrawnFor;
 import putback.quantity.Length;
 import putback.store.sheets.CornerRead;
 import putback.store.sheets.CornerReader;
 import putback.store.sheets.Fault;
 
 /**
- * One corner as the page shows it, at a travel.
+ * One corner as the page shows it, at a travel: the invented example until one's own points are given.
  *
- * @param file as it was typed
+ * @param values what was typed, by name
  * @param travelMm of the wheel centre
- * @param faults a line each; empty where all is well
+ * @param example whether the car drawn is invented
+ * @param missing what of one's own car has still to be typed; empty where nothing or all of it was
+ * @param wrong what is wrong, each with the field it is about
  * @param answer null where something is wrong
  */
 public record CornerView(
-        String file,
+        Map<String, String> values,
         int travelMm,
-        List<String> faults,
+        boolean example,
+        List<String> missing,
+        List<Wrong> wrong,
         @Nullable Answer answer) {
     public static final int MOST_MM = 100;
+    private static final int MOST_NAMED = 6;
     private static final String NAME = "file";
 
-    static final String EXAMPLE = """
-            suspension: strut
-            side: left
-            points:
-              arm-front: [250, 400, 200]
-              arm-rear: [-250, 450, 200]
-              ball-joint: [0, 900, 200]
-              strut-top: [-40, 700, 850]
-              strut-lower: [-14, 830, 427.5]
-              rod-inner: [50, 200, 250]
-              rod-outer: [150, 800, 275]
-              wheel-centre: [-20, 950, 313.426]
-            spin-axis: [0, 150, 5]
-            tyre-radius: 313.6 mm
-            """;
-
     /**
-     * @param drawing front, side and plan, SVG
-     * @param text where it points there, as the command prints it
+     * @param wide front, side and plan, SVG
+     * @param narrow the same under one another, for a telephone
+     * @param side left or right
+     * @param rows what is known of the wheel as it stands and at the travel
+     * @param locks where the linkage does not go
      */
-    public record Answer(String drawing, String text) {}
+    public record Answer(String wide, String narrow, String side, List<TravelRow> rows, List<String> locks) {}
 
     public CornerView {
-        faults = List.copyOf(faults);
+        missing = List.copyOf(missing);
+        wrong = List.copyOf(wrong);
+    }
+
+    /** The value that was typed; empty where there is none. */
+    public String value(String name) {
+        return values.getOrDefault(name, "");
+    }
+
+    /** What is wrong with a field; empty where nothing is. */
+    public String wrong(String name) {
+        return Wrong.at(wrong, name);
+    }
+
+    public List<String> suspensions() {
+        return List.of(CornerFields.STRUT, CornerFields.WISHBONE);
+    }
+
+    public boolean isSuspension(String suspension) {
+        return CornerFields.suspension(values).equals(suspension);
+    }
+
+    /** The points of a suspension, each with three fields. */
+    public List<CornerPoint> points(String suspension) {
+        return CornerFields.points(suspension);
+    }
+
+    public List<String> axes() {
+        return CornerPoint.AXES;
+    }
+
+    /** Name of a point's field. */
+    public String field(String suspension, CornerPoint point, String axis) {
+        return CornerFields.field(suspension, point, axis);
+    }
+
+    /** What has still to be typed, the first of it by name. */
+    public String stillMissing() {
+        int more = missing.size() - MOST_NAMED;
+        return String.join("; ", missing.subList(0, Math.min(MOST_NAMED, missing.size())))
+                + (more > 0 ? "; and " + more + " more" : "");
     }
 
     static CornerView of(Map<String, String> typed) {
-        String file = typed.getOrDefault(NAME, EXAMPLE);
-        int travel = travel(typed.getOrDefault("travel", "0"));
-        CornerRead read = CornerReader.readText(file, NAME);
-        if (read instanceof CornerRead.Faulty faulty) {
-            List<String> faults = new ArrayList<>();
-            for (Fault fault : faulty.faults()) {
-                faults.add("line " + fault.line() + ", column " + fault.column() + ": " + fault.message());
+        Map<String, String> values = new LinkedHashMap<>();
+        typed.forEach((name, value) -> {
+            if (!value.isBlank()) {
+                values.put(name, value);
             }
-            return new CornerView(file, travel, faults, null);
+        });
+        int travel = travel(values.getOrDefault("travel", "0"));
+        String file = values.get(NAME);
+        List<String> missing = file == null && CornerFields.isOwn(values) ? CornerFields.missing(values) : List.of();
+        boolean example = file == null && (!CornerFields.isOwn(values) || !missing.isEmpty());
+        TypedFile written = example ? CornerFields.example(values) : CornerFields.written(values);
+        CornerRead read = CornerReader.readText(file == null ? written.toString() : file, NAME);
+        if (read instanceof CornerRead.Faulty faulty) {
+            List<Wrong> wrong = new ArrayList<>();
+            for (Fault fault : faulty.faults()) {
+                wrong.add(file == null ? Wrong.atField(fault, written) : Wrong.inFile(fault, NAME));
+            }
+            return new CornerView(values, travel, false, missing, wrong, null);
         }
         Corner corner = ((CornerRead.Sound) read).corner();
-        Travel there = Travel.of(corner, new Length(0), new Travel.Span(travel, 1, 1));
+        return new CornerView(values, travel, example, missing, List.of(), answer(corner, travel));
+    }
+
+    private static Answer answer(Corner corner, int travel) {
+        Travel there = at(corner, travel);
         List<String> locks =
                 there.locks().stream().map(lock -> lock.words() + ".").toList();
-        return new CornerView(
-                file, travel, locks, new Answer(CornerSvg.draw(corner, travel), TravelText.of(corner, there, null)));
+        return new Answer(
+                CornerSvg.draw(corner, travel, DrawnFor.SCREEN),
+                CornerSvg.draw(corner, travel, DrawnFor.PHONE),
+                corner.right() ? "Right" : "Left",
+                TravelRow.of(at(corner, 0), there),
+                locks);
+    }
+
+    private static Travel at(Corner corner, int travelMm) {
+        return Travel.of(corner, new Length(0), new Travel.Span(travelMm, 1, 1));
     }
 
     private static int travel(String typed) {

@@ -9,42 +9,56 @@ import putback.angles.adjusting.AngleJob;
 import putback.angles.adjusting.Turned;
 import putback.angles.readings.Measure;
 import putback.angles.readings.Place;
-import putback.app.json.JsonWriter;
-import putback.app.text.AnglesText;
-import putback.app.web.frame.Answer;
+import putback.app.text.AnglesReport;
 import putback.app.wheels.CarSvg;
+import putback.app.wheels.DrawnFor;
 import putback.store.sheets.AnglesRead;
 import putback.store.sheets.AnglesReader;
 import putback.store.sheets.Fault;
 
 /**
- * Wheel angles as the page shows them: readings typed into fields, or a whole file.
+ * Wheel angles as the page shows them: readings, ranges and adjusters typed into fields, or a whole file.
  *
  * @param values what was typed, by name
- * @param faults a line each; empty where all is well
- * @param answer null where nothing is asked yet, or something is wrong
+ * @param wrong what is wrong, each with the field it is about
+ * @param job what was understood; null where nothing is asked yet, or something is wrong
+ * @param answer null likewise
  */
 public record WheelsView(
         Map<String, String> values,
-        List<String> faults,
+        List<Wrong> wrong,
+        @Nullable AngleJob job,
         @Nullable Answer answer) {
     private static final String FILE = "file";
-    private static final String RATIO = "steering-ratio";
-    private static final String READ_AT = "toe-read-at";
 
     /**
-     * @param drawing the car from above, SVG
-     * @param text the same as the command prints
+     * @param wide the car from above, SVG
+     * @param narrow the same for a telephone
      */
-    public record Answer(String drawing, String text) {}
+    public record Answer(String wide, String narrow, AnglesReport report) {}
 
     public WheelsView {
-        faults = List.copyOf(faults);
+        wrong = List.copyOf(wrong);
     }
 
     /** The value that was typed; empty where there is none. */
     public String value(String name) {
         return values.getOrDefault(name, "");
+    }
+
+    /** What is wrong with a field; empty where nothing is. */
+    public String wrong(String name) {
+        return Wrong.at(wrong, name);
+    }
+
+    /** Whether a field whose name begins so was filled, so that what is folded is shown. */
+    public boolean isTyped(String start) {
+        return values.keySet().stream().anyMatch(name -> name.startsWith(start));
+    }
+
+    /** Whether a sweep was typed. */
+    public boolean isSwept() {
+        return values.keySet().stream().anyMatch(name -> name.contains(".sweep."));
     }
 
     public List<Place> places() {
@@ -53,12 +67,26 @@ public record WheelsView(
 
     /** What a wheel's fields ask for. */
     public List<Measure> measures(Place place) {
-        return place.isFront() ? List.of(Measure.values()) : List.of(Measure.CAMBER, Measure.TOE);
+        return AngleFields.measures(place);
     }
 
     /** Name of a field, such as {@code front.left.camber}. */
     public String field(Place place, Measure measure) {
         return place.word() + "." + measure.word();
+    }
+
+    /** What ranges may be wanted of, by name. */
+    public List<String> ranges() {
+        return AngleFields.RANGES;
+    }
+
+    public List<String> units() {
+        return AngleFields.UNITS;
+    }
+
+    /** What can be turned at a wheel. */
+    public List<Measure> turned() {
+        return List.of(Measure.TOE, Measure.CAMBER);
     }
 
     static WheelsView of(Map<String, String> typed) {
@@ -68,67 +96,28 @@ public record WheelsView(
                 values.put(name, value);
             }
         });
-        WheelsView empty = new WheelsView(values, List.of(), null);
         String file = values.get(FILE);
-        String text = file == null ? empty.written() : file;
+        TypedFile written = file == null ? AngleFields.written(values) : new TypedFile();
+        String text = file == null ? written.toString() : file;
         if (text.isEmpty()) {
-            return empty;
+            return new WheelsView(values, List.of(), null, null);
         }
         AnglesRead read = AnglesReader.readText(text, FILE);
         if (read instanceof AnglesRead.Faulty faulty) {
-            List<String> faults = new ArrayList<>();
+            List<Wrong> wrong = new ArrayList<>();
             for (Fault fault : faulty.faults()) {
-                faults.add(
-                        file == null
-                                ? fault.message()
-                                : "line " + fault.line() + ", column " + fault.column() + ": " + fault.message());
+                wrong.add(file == null ? Wrong.atField(fault, written) : Wrong.inFile(fault, FILE));
             }
-            return new WheelsView(values, faults, null);
+            return new WheelsView(values, wrong, null, null);
         }
         AngleJob job = ((AnglesRead.Sound) read).job();
-        Turned turned = job.turned();
-        String drawing = CarSvg.draw(job.title(), job.reading().angles(), turned);
-        return new WheelsView(values, List.of(), new Answer(drawing, AnglesText.of(job, turned)));
+        return new WheelsView(values, List.of(), job, answer(job, job.turned()));
     }
 
-    /** The fields as a file; empty where none is filled. */
-    private String written() {
-        JsonWriter json = new JsonWriter(500);
-        json.beginObject();
-        boolean any = false;
-        for (boolean front : new boolean[] {true, false}) {
-            json.key(front ? "front" : "rear").beginObject();
-            for (Place place : Place.values()) {
-                if (place.isFront() == front) {
-                    any |= wheel(json.key(place.isLeft() ? "left" : "right"), place);
-                }
-            }
-            json.endObject();
-        }
-        for (String name : new String[] {RATIO, READ_AT}) {
-            if (values.containsKey(name)) {
-                json.key(name).value(value(name));
-            }
-        }
-        return any ? json.endObject().toString() : "";
-    }
-
-    private boolean wheel(JsonWriter json, Place place) {
-        boolean any = false;
-        json.beginObject();
-        for (Measure measure : measures(place)) {
-            String value = value(field(place, measure)).strip();
-            if (!value.isEmpty()) {
-                any = true;
-                json.key(measure.word()).value(isDegrees(measure, value) ? value + " deg" : value);
-            }
-        }
-        json.endObject();
-        return any;
-    }
-
-    /** A bare number is degrees, since nothing else can be meant; but for a toe, which is as often read in mm. */
-    private static boolean isDegrees(Measure measure, String value) {
-        return measure != Measure.TOE && value.matches("[+-]?[0-9]+([.,][0-9]+)?");
+    private static Answer answer(AngleJob job, Turned turned) {
+        return new Answer(
+                CarSvg.draw(job.title(), job.reading().angles(), turned, DrawnFor.SCREEN),
+                CarSvg.draw(job.title(), job.reading().angles(), turned, DrawnFor.PHONE),
+                AnglesReport.of(job, turned));
     }
 }
