@@ -122,18 +122,26 @@ public final class Taught {
                 > 0;
     }
 
-    /** What was seen on cars of some families, job by job in the order in which they were opened. */
-    public List<Observed> of(Collection<String> families) {
+    /**
+     * What was seen on cars of some families, job by job in the order of their ids.
+     *
+     * @param most so many jobs at most, the newest
+     */
+    public List<Observed> of(Collection<String> families, int most) {
         if (families.isEmpty()) {
             return List.of();
         }
-        return books.read(
-                handle -> handle.createQuery(SELECT + "and family in (<families>) order by lesson.job, lesson.number")
-                        .bind("garage", books.garage())
-                        .bindList("finished", FINISHED)
-                        .bindList("families", List.copyOf(families))
-                        .map((row, context) -> LessonRow.read(row).seen())
-                        .list());
+        return books.read(handle -> handle.createQuery(SELECT + "and family in (<families>) and lesson.job in ("
+                        + "select newer.id from job newer where newer.garage = :garage and newer.stage in (<finished>)"
+                        + " and exists (select 1 from lesson one where one.job = newer.id and one.family in (<families>))"
+                        + " order by newer.opened_at desc, newer.id desc limit :most)"
+                        + " order by lesson.job, lesson.number")
+                .bind("garage", books.garage())
+                .bindList("finished", FINISHED)
+                .bindList("families", List.copyOf(families))
+                .bind("most", most)
+                .map((row, context) -> LessonRow.read(row).seen())
+                .list());
     }
 
     /** What was seen on all cars, in the same order. */
