@@ -21,6 +21,9 @@ public final class Learning {
     /** So many jobs that nobody has learnt from yet are read before an answer, so that none waits for thousands. */
     private static final int AT_ONCE = 10;
 
+    /** The newest of a family count: hands, tools and cars change, and more of them say little that is new. */
+    private static final int MOST_JOBS = 500;
+
     private static final int MOST_FAMILIES = 100;
 
     private final Books books;
@@ -52,7 +55,7 @@ public final class Learning {
         int revision = taught.revision();
         Known figures = known.get(families);
         if (figures == null || figures.revision != revision) {
-            figures = new Known(revision, new OwnFigures(taught.of(families)));
+            figures = new Known(revision, new OwnFigures(taught.of(families, MOST_JOBS)));
             if (known.size() >= MOST_FAMILIES) {
                 known.clear();
             }

@@ -11,6 +11,9 @@ import putback.store.database.Change;
 public final class Taught {
     private static final String COUNTER = "taught";
     private static final List<String> FINISHED = List.of(Stage.TOGETHER.words(), Stage.HANDED_OVER.words());
+    /** Written so that no index on it is taken: there are many of a family, and few of a job. */
+    private static final String FAMILY = "coalesce(family, '') in (<families>)";
+
     private static final String SELECT = "select family, kind, about, minutes, grade, yes, of_all from lesson"
             + " join job on job.id = lesson.job where garage = :garage and stage in (<finished>) ";
 
@@ -122,18 +125,26 @@ public final class Taught {
                 > 0;
     }
 
-    /** What was seen on cars of some families, job by job in the order in which they were opened. */
-    public List<Observed> of(Collection<String> families) {
+    /**
+     * What was seen on cars of some families, job by job in the order of their ids.
+     *
+     * @param most so many jobs at most, the newest
+     */
+    public List<Observed> of(Collection<String> families, int most) {
         if (families.isEmpty()) {
             return List.of();
         }
-        return books.read(
-                handle -> handle.createQuery(SELECT + "and family in (<families>) order by lesson.job, lesson.number")
-                        .bind("garage", books.garage())
-                        .bindList("finished", FINISHED)
-                        .bindList("families", List.copyOf(families))
-                        .map((row, context) -> LessonRow.read(row).seen())
-                        .list());
+        return books.read(handle -> handle.createQuery(SELECT + "and " + FAMILY + " and lesson.job in ("
+                        + "select newer.id from job newer where newer.garage = :garage and newer.stage in (<finished>)"
+                        + " and exists (select 1 from lesson one where one.job = newer.id and " + FAMILY + ")"
+                        + " order by newer.opened_at desc, newer.id desc limit :most)"
+                        + " order by lesson.job, lesson.number")
+                .bind("garage", books.garage())
+                .bindList("finished", FINISHED)
+                .bindList("families", List.copyOf(families))
+                .bind("most", most)
+                .map((row, context) -> LessonRow.read(row).seen())
+                .list());
     }
 
     /** What was seen on all cars, in the same order. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Clock;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
@@ -32,7 +33,7 @@ abstract class TaughtContract {
     @BeforeEach
     void openBooks() {
         database = open();
-        books = new Books(database, "g1", Clock.fixed(Instant.parse("2026-03-02T12:00:00Z"), ZoneOffset.UTC));
+        books = new Books(database, "g1", new Seconds());
         taught = new Taught(books);
     }
 
@@ -71,13 +72,22 @@ abstract class TaughtContract {
     void whatAJobTaught_isReadAsItWasKept_byFamily_andByThisGarageOnly() {
         keep(job(Stage.HANDED_OVER), "front-strut", TOOK, CLOSED, RUSTED, TRIED, NO_CLOCK);
         keep(job(Stage.TOGETHER), "twist-beam", TRIED);
-        assertThat(taught.of(List.of("front-strut"))).containsExactly(TOOK, CLOSED, RUSTED, TRIED, NO_CLOCK);
-        assertThat(taught.of(List.of("twist-beam"))).containsExactly(TRIED);
-        assertThat(taught.of(List.of("front-strut", "twist-beam"))).hasSize(6);
-        assertThat(taught.of(List.of())).isEmpty();
+        assertThat(taught.of(List.of("front-strut"), 9)).containsExactly(TOOK, CLOSED, RUSTED, TRIED, NO_CLOCK);
+        assertThat(taught.of(List.of("twist-beam"), 9)).containsExactly(TRIED);
+        assertThat(taught.of(List.of("front-strut", "twist-beam"), 9)).hasSize(6);
+        assertThat(taught.of(List.of(), 9)).isEmpty();
         assertThat(taught.all()).hasSize(6).contains(new Lesson("twist-beam", TRIED));
         assertThat(new Taught(new Books(database, "g2", Clock.systemUTC())).all())
                 .isEmpty();
+    }
+
+    @Test
+    void ofManyJobs_onlyTheNewestCount() {
+        keep(job(Stage.HANDED_OVER), "front-strut", TOOK);
+        keep(job(Stage.HANDED_OVER), "front-strut", CLOSED);
+        keep(job(Stage.HANDED_OVER), "front-strut", TRIED, RUSTED);
+        keep(job(Stage.HANDED_OVER), "twist-beam", NO_CLOCK);
+        assertThat(taught.of(List.of("front-strut"), 2)).containsExactly(CLOSED, TRIED, RUSTED);
     }
 
     @Test
@@ -87,7 +97,7 @@ abstract class TaughtContract {
         keep(job, "front-strut", TOOK, RUSTED);
         int before = taught.revision();
         keep(job, "front-strut", CLOSED);
-        assertThat(taught.of(List.of("front-strut"))).containsExactly(CLOSED);
+        assertThat(taught.of(List.of("front-strut"), 9)).containsExactly(CLOSED);
         assertThat(taught.revision()).isGreaterThan(before);
         int after = taught.revision();
         keep(job(Stage.TOGETHER), "front-strut");
@@ -120,5 +130,26 @@ abstract class TaughtContract {
         keep(moved, "front-strut", TOOK);
         new Events(books).append(job.id(), List.of(Doing.of("tab", 2, Did.START, "left.strut-to-hub")));
         assertThat(taught.behind(9)).containsExactly(job.id());
+    }
+
+    /** Every look at it is a second later. */
+    private static final class Seconds extends Clock {
+        private Instant now = Instant.parse("2026-03-02T12:00:00Z");
+
+        @Override
+        public Instant instant() {
+            now = now.plusSeconds(1);
+            return now;
+        }
+
+        @Override
+        public ZoneId getZone() {
+            return ZoneOffset.UTC;
+        }
+
+        @Override
+        public Clock withZone(ZoneId zone) {
+            return this;
+        }
     }
 }
