@@ -21,6 +21,8 @@ public final class CarSvg {
     private static final double DIFFERENT_DEG = 0.005;
     private static final int[] FACTORS = {1, 2, 5, 10, 20, 50};
     private static final int LETTERS = 54;
+    private static final int FOOT_LETTERS = 62;
+    private static final String SIGNS = "Toe in, top out, axis top rearward and inboard are positive.";
     private static final int TITLE_LETTERS = 34;
 
     private final DrawnFor looked;
@@ -250,14 +252,13 @@ public final class CarSvg {
         if (looked.narrow()) {
             said(foot, "thrust ", Figure.thrust(), true);
         }
-        String signs = "Toe in, top out, axis top rearward and inboard are positive.";
         List<String> lines = new ArrayList<>();
         if (looked.narrow()) {
-            foot.forEach(line -> lines.addAll(Drawing.lines(line, LETTERS - 4)));
-            lines.addAll(Drawing.lines(signs, LETTERS));
+            foot.forEach(line -> lines.addAll(Drawing.lines(line, FOOT_LETTERS)));
+            lines.add(SIGNS);
         } else {
             lines.add(String.join(" · ", foot));
-            lines.add(signs);
+            lines.add(SIGNS);
         }
         return lines;
     }
@@ -280,7 +281,7 @@ public final class CarSvg {
             y = at.height() - 10 - 18.0 * (foot.size() - 1);
         }
         for (String line : foot) {
-            drawing.text(line.startsWith("Toe in") ? "mid quiet" : "mid", at.middle(), y, line);
+            drawing.text(line.equals(SIGNS) ? "mid quiet" : "mid", at.middle(), y, line);
             y += looked.narrow() ? 18 : 20;
         }
     }
