@@ -325,7 +325,11 @@ class MoneyTest {
     void theFormsOfAHandedOverJob_changeNothing_andSayWhy() throws Exception {
         set("rate", "62.00");
         String job = together("WH 16", "900");
+        String link = link(job);
         move(job);
+        assertThat(lan.get(link, "").body())
+                .contains("or the car is handed over already")
+                .doesNotContain("<form");
         Scope scope = now(job).scope();
         Map<String, String> any = new LinkedHashMap<>();
         any.put("version", String.valueOf(now(job).version()));
