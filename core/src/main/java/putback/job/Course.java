@@ -58,16 +58,24 @@ public final class Course {
                                         : "not here, or not looked at yet: " + some(has.partsMissing())
                                                 + "; see that each is the right part by number and look, before"
                                                 + " anything comes apart";
-            case HANDED_OVER ->
-                !has.owes().isEmpty()
-                        ? "the job still owes: " + some(has.owes()) + "; do it, or carry it with a name and a reason"
-                        : has.unanswered().isEmpty()
-                                ? ""
-                                : "the car must not be driven with this, and the owner has not answered: "
-                                        + some(has.unanswered()) + "; ask, and write down the answer";
+            case HANDED_OVER -> keepsTheCar(has);
             case DECLINED -> has.opened() ? "the car is apart; put it together first" : "";
             default -> "";
         };
+    }
+
+    private static String keepsTheCar(Standing has) {
+        if (!has.owes().isEmpty()) {
+            return "the job still owes: " + some(has.owes()) + "; do it, or carry it with a name and a reason";
+        }
+        if (!has.unanswered().isEmpty()) {
+            return "the car must not be driven with this, and the owner has not answered: " + some(has.unanswered())
+                    + "; ask, and write down the answer";
+        }
+        return has.overCeiling()
+                ? "it comes to more than somebody said yes to; ask again and write down the answer, or charge no more"
+                        + " than was agreed"
+                : "";
     }
 
     private static String some(List<String> names) {

@@ -38,6 +38,21 @@ class CourseTest {
     }
 
     @Test
+    void aPriceAboveTheCeiling_isAskedAboutAgainBeforeTheCarIsHandedOver_too() {
+        Standing over = new Standing(true, true, true, List.of(), List.of(), true, List.of());
+        assertThat(Course.move(Stage.TOGETHER, Stage.HANDED_OVER, over).refusal())
+                .contains("more than somebody said yes to")
+                .contains("ask again");
+    }
+
+    @Test
+    void aJobThatNobodyEverSaidYesTo_isNotHeldBackAtTheHandover() {
+        Standing never = new Standing(true, false, false, List.of(), List.of(), true, List.of());
+        assertThat(Course.move(Stage.TOGETHER, Stage.HANDED_OVER, never))
+                .isEqualTo(new Parsed.Value<>(Stage.HANDED_OVER));
+    }
+
+    @Test
     void partsAreHereAndLookedAt_beforeAnythingComesApart_andNobodyAsksForTheOldOnesYet() {
         Standing missing = new Standing(true, true, false, List.of("Spring", "Damper"), List.of(), false, List.of());
         assertThat(Course.move(Stage.AGREED, Stage.UNDER_WAY, missing).refusal())

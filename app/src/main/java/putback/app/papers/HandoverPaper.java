@@ -49,6 +49,7 @@ final class HandoverPaper {
         Invoice invoice = handover.invoice();
         blocks.add(new Block.Heading(handover.draft().isEmpty() ? "Invoice" : "Invoice, draft"));
         blocks.add(invoice == null ? Block.Words.of("Nothing to pay.") : InvoiceTable.of(invoice, style));
+        JobCard.sentences(blocks, "Not in this total", handover.unpriced());
     }
 
     private void findings() {

@@ -32,6 +32,11 @@ public record HouseStyle(
     private static final Pattern WITH_UNIT =
             Pattern.compile("(?<![\\d.x])(\\d+)\\.(\\d+)(?= (?:to \\d|N·m|lbf|mm|min|in\\b|kg|km|mi\\b|bar|deg|%))");
 
+    /** The same with amounts in another currency. */
+    public HouseStyle inCurrency(String other) {
+        return new HouseStyle(paper, decimalComma, dates, poundFeetFirst, miles, other, currencyBefore);
+    }
+
     /** The same on other paper. */
     public HouseStyle on(PaperSize size) {
         return new HouseStyle(size, decimalComma, dates, poundFeetFirst, miles, currency, currencyBefore);

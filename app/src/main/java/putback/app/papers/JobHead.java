@@ -20,6 +20,11 @@ public record JobHead(
         return of("", day);
     }
 
+    /** The same on another day. */
+    public JobHead dated(LocalDate day) {
+        return new JobHead(number, day, garage, car, customer, mechanic);
+    }
+
     /** Nothing known but number and day. */
     public static JobHead of(String number, @Nullable LocalDate day) {
         return new JobHead(number, day, Letterhead.NONE, CarLine.NONE, CustomerLine.NONE, "");

@@ -47,6 +47,7 @@ class RecordsTest {
                 List.of("Renewed the rear dampers, left and right.", "Wheel nuts tightened on the ground, by W1."),
                 List.of("Before: bangs over every bump.", "After, the same road: quiet."),
                 quote.estimate().invoice(),
+                List.of("6 × Damper bolt: without a price"),
                 List.of(
                         new Finding(
                                 Finding.Kind.DECLINED_SAFETY,
@@ -63,7 +64,13 @@ class RecordsTest {
         try (Sheets sheets = Sheets.of(Papers.handover(handover, Invented.HEAD, Invented.EURO))) {
             sheets.pictures("handover");
             assertThat(sheets.text())
-                    .contains("What was done", "Invoice", "Total", "declined: the car is not safe with it")
+                    .contains(
+                            "What was done",
+                            "Invoice",
+                            "Total",
+                            "Not in this total",
+                            "6 × Damper bolt: without a price")
+                    .contains("declined: the car is not safe with it")
                     .contains("How urgent: stop driving", "written down by M. Varn", "not answered yet")
                     .contains("“Next month, I only drive to the ferry.”", "Recheck card", "about 50 km", "16.11.2026")
                     .contains("90 N·m (66 lbf·ft)", "source: garage's own record", "not legal advice")
@@ -86,6 +93,7 @@ class RecordsTest {
                 List.of(),
                 List.of(),
                 List.of(),
+                List.of(),
                 GarageTerms.BLANK,
                 null);
         try (Sheets sheets = Sheets.of(Papers.handover(handover, JobHead.BLANK, HouseStyle.PLAIN))) {
@@ -104,6 +112,7 @@ class RecordsTest {
                 List.of(),
                 List.of(),
                 null,
+                List.of(),
                 List.of(),
                 List.of("Wheel angles not checked, M. Varn: no appointment before Thursday."),
                 List.of(),

@@ -14,6 +14,8 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -21,7 +23,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import putback.app.web.frame.Garage;
+import putback.job.Stage;
 import putback.store.books.Books;
+import putback.store.books.Job;
+import putback.store.books.Jobs;
 import putback.store.database.SqliteDatabase;
 
 /** Cars and jobs as they are typed in at the desk. */
@@ -122,12 +127,49 @@ class DeskTest {
     void aComeback_isSeenFromBothItsJobs_andAnOpenJobFromItsCar() throws Exception {
         String car = kept("/car", Map.of("plate", "WH 12"));
         String first = kept(car + "/job", Map.of("complaint", "knocks"));
-        String second = kept(
-                car + "/job",
-                Map.of("complaint", "knocks again", "comeback", first.substring(first.lastIndexOf('/') + 1)));
+        Map<String, String> again =
+                Map.of("complaint", "knocks again", "comeback", first.substring(first.lastIndexOf('/') + 1));
+        assertThat(get(car)).contains("is open already", first).doesNotContain("Is it about earlier work");
+        assertThat(post(car + "/job", again).body()).contains("only a job that was handed over can come back");
+        handOver(first);
+        assertThat(get(car)).contains("Is it about earlier work");
+        String second = kept(car + "/job", again);
         assertThat(get(second)).contains("Comes back about", first);
         assertThat(get(first)).contains("Came back", second);
-        assertThat(get(car)).contains("is open already", first);
+    }
+
+    private void handOver(String job) {
+        Books books = new Books(database, "garage", NOON);
+        Jobs jobs = new Jobs(books);
+        Job kept = jobs.find(job.substring(job.lastIndexOf('/') + 1)).orElseThrow();
+        books.write(change -> jobs.move(change, kept, Stage.HANDED_OVER, "Mara", ""));
+    }
+
+    @Test
+    void anotherLookAtACar_isBookedForADayToCome_withAMileageItCanHave_andDoneWithWhatWasSeen() throws Exception {
+        String car = kept("/car", Map.of("plate", "WH 12"));
+        String job = kept(car + "/job", Map.of("complaint", "knocks", "distance", "120 400"));
+        assertThat(post(job + "/recheck", Map.of("due", "2020-01-01")).body())
+                .contains("the day 2020-01-01 has passed");
+        assertThat(post(job + "/recheck", Map.of("due", "2026-99-99")).body()).contains("is no day");
+        assertThat(post(job + "/recheck", Map.of("due", "2026-11-20", "distance", "5"))
+                        .body())
+                .contains("mileage 5 is less than 120400")
+                .contains("value=\"5\"");
+        kept(job + "/recheck", Map.of("due", "2026-11-20", "distance", "120.450"));
+        assertThat(get(job)).contains("due 2026-11-20 or at 120450");
+        Matcher row = Pattern.compile(job + "/recheck/[^\"]+").matcher(get(job));
+        assertThat(row.find()).isTrue();
+        Map<String, String> done =
+                new HashMap<>(Map.of("version", "1", "distance", "abc", "seen", "120 N·m, none moved"));
+        assertThat(post(row.group(), done).body())
+                .contains("mileage abc is no reading", "value=\"abc\"", "value=\"120 N·m, none moved\"");
+        done.put("distance", "120455");
+        done.put("seen", "");
+        assertThat(post(row.group(), done).body()).contains("write down what was seen");
+        done.put("seen", "120 N·m, none moved");
+        kept(row.group(), done);
+        assertThat(get(job)).contains("120 N·m, none moved").doesNotContain("due 2026-11-20");
     }
 
     @Test

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 /** A job from the arrival to the handover, as one sits at the desk. */
 abstract class JobCourse {
     private static final List<String> PAPERS =
-            List.of("estimate", "job-card", "labels", "fill-in", "tightening-record", "handover");
+            List.of("job-card", "labels", "fill-in", "tightening-record", "handover");
 
     abstract Screens screens();
 

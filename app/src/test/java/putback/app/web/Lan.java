@@ -91,6 +91,14 @@ final class Lan implements AutoCloseable {
         return send(to(path, cookie).build());
     }
 
+    String address() {
+        return server.address();
+    }
+
+    HttpResponse<byte[]> bytes(String path, String cookie) throws IOException, InterruptedException {
+        return client.send(to(path, cookie).build(), BodyHandlers.ofByteArray());
+    }
+
     HttpResponse<String> post(String path, String cookie, Map<String, String> form)
             throws IOException, InterruptedException {
         return send(to(path, cookie)

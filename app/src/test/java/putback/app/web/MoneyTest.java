@@ -3,15 +3,20 @@ package putback.app.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
+import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import putback.job.Stage;
 import putback.store.books.Approval;
 import putback.store.books.Approvals;
 import putback.store.books.Arrival;
@@ -32,6 +37,7 @@ class MoneyTest {
 
     private Lan lan;
     private String owner = "";
+    private int told;
 
     @BeforeEach
     void start() throws Exception {
@@ -248,6 +254,126 @@ class MoneyTest {
         assertThat(post(job, "rust", form).statusCode()).isEqualTo(303);
         assertThat(new Jobs(lan.books).find(job).orElseThrow().scope().rust()).isEqualTo("1,left.strut-to-hub=4");
         assertThat(page(job)).contains("Rust: the whole car 1 surface; Strut-to-hub bolts, left 4 wasted");
+        form.put("version", String.valueOf(version + 1));
+        form.put("rust", "9");
+        assertThat(post(job, "rust", form).body()).contains("9 is no grade of rust");
+        assertThat(new Jobs(lan.books).find(job).orElseThrow().scope().rust()).isEqualTo("1,left.strut-to-hub=4");
+    }
+
+    /** A job at which everything is together and nothing is owed any more. */
+    private String together(String plate, String upTo) throws Exception {
+        String job = job(plate);
+        post(job, "approval", Map.of("who", "Orla", "how", "here", "up-to", upTo, "yes", "yes"));
+        lan.books.write(change -> {
+            Jobs jobs = new Jobs(lan.books);
+            return jobs.move(change, jobs.find(job).orElseThrow(), Stage.TOGETHER, "Mara", "");
+        });
+        say(job, "carry-1", "\"do\":\"carry\",\"part\":\"left.strut\",\"reason\":\"goes on a trailer\"");
+        return job;
+    }
+
+    private void say(String job, String id, String what) throws Exception {
+        String event = "{\"id\":\"" + id + "\",\"at\":\"2026-11-02T12:00:00Z\",\"by\":\"" + Lan.OWNER
+                + "\",\"device\":\"desk\",\"seq\":" + ++told + "," + what + "}\n";
+        HttpResponse<String> answer = lan.send(lan.to("/job/" + job + "/events", owner)
+                .header("Content-Type", "application/x-ndjson")
+                .header("Origin", lan.address())
+                .POST(HttpRequest.BodyPublishers.ofString(event))
+                .build());
+        assertThat(answer.statusCode()).as(answer.body()).isLessThan(300);
+    }
+
+    private Job now(String job) {
+        return new Jobs(lan.books).find(job).orElseThrow();
+    }
+
+    private HttpResponse<String> move(String job) throws Exception {
+        return post(job, "move", Map.of("to", "handed over", "version", String.valueOf(now(job).version())));
+    }
+
+    private String printed(String job) throws Exception {
+        HttpResponse<byte[]> pdf = lan.bytes("/job/" + job + "/handover.pdf", owner);
+        assertThat(pdf.statusCode()).isEqualTo(200);
+        try (PDDocument paper = Loader.loadPDF(pdf.body())) {
+            return new PDFTextStripper().getText(paper);
+        }
+    }
+
+    @Test
+    void theInvoiceOfAHandedOverCar_staysAsItWentWithIt_whateverIsChangedAfterwards() throws Exception {
+        set("rate", "62.00");
+        set("currency", "cr");
+        String job = together("WH 15", "900");
+        assertThat(move(job).statusCode()).isEqualTo(303);
+        KeptEstimate invoice = new KeptEstimates(lan.books).invoice(job).orElseThrow();
+        assertThat(invoice.asked()).isEqualTo("900.00");
+        assertThat(invoice.lacking()).isNotEmpty().allMatch(name -> name.endsWith(": without a price"));
+        String paper = printed(job);
+        assertThat(paper)
+                .contains(
+                        invoice.likely(), "Not in this total", invoice.lacking().get(0));
+        set("rate", "151.00");
+        set("tax", "7");
+        set("currency", "zz");
+        assertThat(printed(job)).isEqualTo(paper);
+        assertThat(page(job))
+                .contains("Invoice, as it went with the car", invoice.likely() + " cr")
+                .doesNotContain("Stop and call before", "Change it", "/terms\"", "/prices\"", "/approval\"", "/link\"");
+    }
+
+    @Test
+    void theFormsOfAHandedOverJob_changeNothing_andSayWhy() throws Exception {
+        set("rate", "62.00");
+        String job = together("WH 16", "900");
+        String link = link(job);
+        move(job);
+        assertThat(lan.get(link, "").body())
+                .contains("or the car is handed over already")
+                .doesNotContain("<form");
+        Scope scope = now(job).scope();
+        Map<String, String> any = new LinkedHashMap<>();
+        any.put("version", String.valueOf(now(job).version()));
+        any.putAll(Map.of("rate", "150", "sheet", "front-strut", "renew", "pads", "rust", "3", "who", "Orla"));
+        any.putAll(Map.of("how", "here", "up-to", "5000", "yes", "yes", STRUT, "999"));
+        for (String form : List.of("terms", "scope", "rust", "prices", "parts", "approval", "link")) {
+            HttpResponse<String> refused = post(job, form, any);
+            assertThat(refused.statusCode()).as(form).isEqualTo(422);
+            assertThat(refused.body()).as(form).contains("the car is handed over and its invoice went with it");
+        }
+        assertThat(lan.get("/job/" + job + "/estimate.pdf", owner).body()).contains("what was charged");
+        assertThat(now(job).scope()).isEqualTo(scope);
+        assertThat(new Approvals(lan.books).of(job)).hasSize(1);
+    }
+
+    @Test
+    void aCarIsNotHandedOver_forMoreThanTheLastYes_evenIfANoCameAfterIt() throws Exception {
+        set("rate", "62.00");
+        String job = together("WH 17", "120");
+        assertThat(move(job).body()).contains("ask again and write down the answer");
+        post(job, "approval", Map.of("who", "Orla", "how", "here", "yes", "no"));
+        assertThat(move(job).body()).contains("ask again and write down the answer");
+        assertThat(new KeptEstimates(lan.books).invoice(job)).isEmpty();
+        post(job, "approval", Map.of("who", "Orla", "how", "here", "up-to", "900", "yes", "yes"));
+        assertThat(move(job).statusCode()).isEqualTo(303);
+    }
+
+    @Test
+    void whatBrokeAndWentOnNewOnceMore_isNamedOnTheInvoice() throws Exception {
+        set("rate", "62.00");
+        String job = together("WH 18", "900");
+        say(job, "broke-1", "\"do\":\"break\",\"part\":\"left.strut\",\"reason\":\"thread stripped\"");
+        say(job, "new-1", "\"do\":\"renew\",\"part\":\"left.strut\"");
+        move(job);
+        assertThat(printed(job)).contains("Strut, left: a new one once more, for one that broke");
+    }
+
+    @Test
+    void whoChangedAPrice_standsInTheHistory() throws Exception {
+        String job = job("WH 19");
+        post(job, "prices", Map.of(STRUT, "175.50", "own", "Grease", "own-price", "3"));
+        assertThat(page(job))
+                .contains("price of one: Complete strut, left, none to 175.50")
+                .contains("price of one: Grease, none to 3.00");
     }
 
     @Test

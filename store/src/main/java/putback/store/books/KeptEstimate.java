@@ -3,14 +3,14 @@ package putback.store.books;
 import java.util.List;
 
 /**
- * An estimate as it was put to the owner.
+ * An estimate as it was put to the owner, or an invoice as it went with the car.
  *
  * @param id empty for one that is not kept yet
- * @param number of this job's, from 1
+ * @param number of this job's, from 1; 0 for the invoice
  * @param renewed what it is about, in words
- * @param likely total that is as often too much as too little
- * @param fourInFive total that 4 jobs in 5 stay within
- * @param asked up to how much a yes is asked for
+ * @param likely total that is as often too much as too little; of an invoice the total
+ * @param fourInFive total that 4 jobs in 5 stay within; empty for an invoice
+ * @param asked up to how much a yes is asked for; of an invoice up to how much there was one, empty for none
  * @param currency as printed; empty where nobody has said
  * @param lacking names of what has no price yet
  */

@@ -1,23 +1,42 @@
 package putback.store.books;
 
 import java.util.List;
+import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import putback.store.database.Change;
 
-/** The estimates that were put to owners, each as it was; none is ever altered. */
+/**
+ * The estimates that were put to owners, and the invoice that went with the car, each as it was; none is ever altered.
+ */
 public final class KeptEstimates {
+    /** Estimates are counted from 1; the invoice of a job stands before them, and there is one at most. */
+    private static final int INVOICE = 0;
+
     private final Books books;
 
     public KeptEstimates(Books books) {
         this.books = books;
     }
 
-    /** Of one job, the oldest first. */
+    /** Estimates of one job, the oldest first. */
     public List<KeptEstimate> of(String job) {
-        return books.read(handle -> of(handle, job));
+        return books.read(handle -> estimates(handle, job));
     }
 
-    private static List<KeptEstimate> of(Handle handle, String job) {
+    /** What was charged when the car was handed over. */
+    public Optional<KeptEstimate> invoice(String job) {
+        return books.read(handle -> all(handle, job).stream()
+                .filter(kept -> kept.number() == INVOICE)
+                .findFirst());
+    }
+
+    private static List<KeptEstimate> estimates(Handle handle, String job) {
+        return all(handle, job).stream()
+                .filter(kept -> kept.number() != INVOICE)
+                .toList();
+    }
+
+    private static List<KeptEstimate> all(Handle handle, String job) {
         return handle.createQuery("select id, job, number, at, by_name, renewed, likely, four_in_five, asked, currency,"
                         + " lacking from estimate where job = :job order by number")
                 .bind("job", job)
@@ -55,14 +74,23 @@ public final class KeptEstimates {
 
     /** Keeps one under the job's next number; the last one again where it says the same. */
     public KeptEstimate keep(Change change, KeptEstimate put) {
-        List<KeptEstimate> before = of(change.handle(), put.job());
+        List<KeptEstimate> before = estimates(change.handle(), put.job());
         if (!before.isEmpty() && before.get(before.size() - 1).saysTheSame(put)) {
             return before.get(before.size() - 1);
         }
+        return keep(change, put, before.size() + 1);
+    }
+
+    /** Keeps what is charged as the job's only invoice. */
+    public KeptEstimate keepInvoice(Change change, KeptEstimate charged) {
+        return keep(change, charged, INVOICE);
+    }
+
+    private KeptEstimate keep(Change change, KeptEstimate put, int number) {
         KeptEstimate kept = new KeptEstimate(
                 books.newId(),
                 put.job(),
-                before.size() + 1,
+                number,
                 books.now(),
                 put.by(),
                 put.renewed(),

@@ -286,6 +286,22 @@ abstract class BooksContract {
     }
 
     @Test
+    void theInvoiceOfAJob_isKeptOnce_besideItsEstimatesAndNotAmongThem() {
+        Job job = job();
+        KeptEstimates estimates = new KeptEstimates(books);
+        assertThat(estimates.invoice(job.id())).isEmpty();
+        KeptEstimate put = books.write(change -> estimates.keep(change, put(job.id(), "334.26")));
+        KeptEstimate invoice = books.write(change -> estimates.keepInvoice(change, put(job.id(), "340.00")));
+        assertThat(estimates.invoice(job.id())).contains(invoice);
+        assertThat(estimates.of(job.id())).containsExactly(put);
+        assertThat(books.<KeptEstimate>write(change -> estimates.keep(change, put(job.id(), "351.00")))
+                        .number())
+                .isEqualTo(2);
+        assertThatThrownBy(() -> books.write(change -> estimates.keepInvoice(change, put(job.id(), "1.00"))))
+                .isInstanceOf(StoreFailure.class);
+    }
+
+    @Test
     void aPriceThatTheGarageGave_isThereForTheNextCarOfTheModel_whicheverSide() {
         Car one = car("WH 12");
         Car other = car("WH 13");

@@ -41,6 +41,11 @@ public record CarView(
                 .toList();
     }
 
+    /** Those of its jobs whose car was given back: only they can come back. */
+    public List<JobLine> handedOver() {
+        return jobs.stream().filter(job -> job.stage() == Stage.HANDED_OVER).toList();
+    }
+
     /** The value of a field; empty where there is none. */
     public String value(String name) {
         String value = values.get(name);

@@ -19,6 +19,7 @@ import putback.app.web.job.ArrivalForm;
 import putback.app.web.job.JobView;
 import putback.app.web.job.Ledgers;
 import putback.job.Built;
+import putback.job.Stage;
 import putback.quantity.Parsed;
 import putback.quantity.Shown;
 import putback.store.books.Arrival;
@@ -232,12 +233,17 @@ public final class GaragePages implements PageGroup {
             replies.missing(context, "job", Shown.text(comeback));
             return;
         }
-        if (!(ArrivalForm.read(form) instanceof Parsed.Value<Arrival> arrival)) {
+        Job cause = new Jobs(books).find(comeback).orElse(null);
+        Parsed<Arrival> read = cause == null || cause.stage() == Stage.HANDED_OVER
+                ? ArrivalForm.read(form)
+                : new Parsed.Refused<>("job " + cause.number() + " is "
+                        + cause.stage().words() + ": only a job that was handed over can come back");
+        if (!(read instanceof Parsed.Value<Arrival> arrival)) {
             Map<String, String> values = new HashMap<>(form.values());
             Customer owner = new Customers(books).find(car.customer()).orElse(null);
             values.putAll(values(car, owner));
             context.status(422);
-            String why = ArrivalForm.read(form).refusal();
+            String why = read.refusal();
             show(context, view(car, values, "Not kept yet: " + why + ".", List.of()));
             return;
         }

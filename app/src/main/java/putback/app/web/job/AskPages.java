@@ -4,6 +4,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.Map;
 import java.util.Set;
 import putback.app.web.frame.Form;
@@ -11,6 +12,7 @@ import putback.app.web.frame.PageGroup;
 import putback.app.web.frame.Replies;
 import putback.app.web.frame.Shelf;
 import putback.labour.price.Money;
+import putback.quantity.Parsed;
 import putback.store.books.Approval;
 import putback.store.books.Approvals;
 import putback.store.books.Audit;
@@ -93,6 +95,9 @@ public final class AskPages implements PageGroup {
         Form form = entry.form();
         boolean yes = !form.text("yes").equals("no");
         String upTo = yes ? money(form.text("up-to")) : "";
+        if (!entry.file().closed().isEmpty()) {
+            return entry.file().closed() + ".";
+        }
         if (form.text("who").isEmpty() || form.text("how").isEmpty()) {
             return "Write down who said it and how: on the phone, here, in writing.";
         }
@@ -202,23 +207,33 @@ public final class AskPages implements PageGroup {
 
     private String recheck(Entry entry) {
         Form form = entry.form();
-        if (!form.text("due").matches("\\d{4}-\\d\\d-\\d\\d")) {
-            return "Give the day, such as 2026-03-09.";
+        Parsed<RecheckForm> read = RecheckForm.booked(form, entry.file().job().arrival(), LocalDate.now(books.clock()));
+        if (!(read instanceof Parsed.Value<RecheckForm> booked)) {
+            return read.refusal() + ".";
         }
         String what = form.text("what").isEmpty() ? "wheel fasteners" : form.text("what");
         books.write(change -> new Rechecks(books)
-                .add(change, entry.file().job().id(), form.text("due"), form.text("distance"), what));
+                .add(
+                        change,
+                        entry.file().job().id(),
+                        booked.value().due(),
+                        booked.value().distance(),
+                        what));
         return "";
     }
 
     private String rechecked(Entry entry) {
         Form form = entry.form();
         String row = entry.context().pathParam("row");
+        Parsed<RecheckForm> read = RecheckForm.done(form, entry.file().job().arrival());
+        if (!(read instanceof Parsed.Value<RecheckForm> done)) {
+            return read.refusal() + ".";
+        }
         for (Recheck recheck : entry.file().rechecks()) {
             if (recheck.id().equals(row)) {
                 Recheck seen = recheck.at(form.number("version"));
                 Saved<Recheck> saved = books.write(change ->
-                        new Rechecks(books).done(change, seen, form.text("distance"), form.who(), form.text("seen")));
+                        new Rechecks(books).done(change, seen, done.value().distance(), form.who(), form.text("seen")));
                 return saved instanceof Saved.Done ? "" : OVERTAKEN;
             }
         }
@@ -227,6 +242,9 @@ public final class AskPages implements PageGroup {
 
     private String link(Entry entry) {
         JobFile file = entry.file();
+        if (!file.closed().isEmpty()) {
+            return file.closed() + ".";
+        }
         Map<String, String> settings = new Settings(books).all();
         Quoting quoting = Quoting.of(file, shelf, settings);
         KeptEstimate put = quoting.put(

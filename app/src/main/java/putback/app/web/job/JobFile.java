@@ -8,6 +8,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import putback.app.web.frame.Question;
 import putback.app.web.frame.Shelf;
+import putback.job.Stage;
 import putback.store.books.Approval;
 import putback.store.books.Approvals;
 import putback.store.books.Audit;
@@ -41,6 +42,7 @@ import putback.store.books.RoadTests;
  * @param customer null when not known
  * @param paid what the garage paid for parts of this model
  * @param estimates as they were put to the owner
+ * @param invoice as it went with the car; null until it is handed over
  * @param cause the job whose work this one is about; null for none
  * @param comebacks jobs about the work of this one
  */
@@ -54,6 +56,7 @@ public record JobFile(
         List<PartLine> parts,
         List<PartPrice> paid,
         List<KeptEstimate> estimates,
+        @Nullable KeptEstimate invoice,
         List<Recheck> rechecks,
         List<RoadTest> roadTests,
         List<Audit.Entry> audit,
@@ -78,6 +81,7 @@ public record JobFile(
                 new PartLines(books).of(id),
                 new PartPrices(books).of(PartPrices.model(car)),
                 new KeptEstimates(books).of(id),
+                new KeptEstimates(books).invoice(id).orElse(null),
                 new Rechecks(books).of(id),
                 new RoadTests(books).of(id),
                 new Audit(books).of(id),
@@ -92,11 +96,29 @@ public record JobFile(
         return approvals.isEmpty() ? null : approvals.get(approvals.size() - 1);
     }
 
+    /** The last yes, whatever was said after it: no more than that was agreed to; null where there was none. */
+    @Nullable
+    Approval lastYes() {
+        Approval last = null;
+        for (Approval said : approvals) {
+            last = said.yes() ? said : last;
+        }
+        return last;
+    }
+
+    /** Why work, terms and prices are no longer changed; empty as long as they are. */
+    public String closed() {
+        return job.stage() == Stage.HANDED_OVER
+                ? "the car is handed over and its invoice went with it, so the work, its terms and prices stay as they"
+                        + " were; open a new job for what comes after"
+                : "";
+    }
+
     /** The same with the job as it will be. */
     JobFile with(Job changed) {
         return new JobFile(
-                changed, car, customer, moves, approvals, findings, parts, paid, estimates, rechecks, roadTests, audit,
-                devices, cause, comebacks);
+                changed, car, customer, moves, approvals, findings, parts, paid, estimates, invoice, rechecks,
+                roadTests, audit, devices, cause, comebacks);
     }
 
     /** What its parts cost this garage. */

@@ -29,6 +29,9 @@ final class JobForms {
     }
 
     static Parsed<Job> terms(JobFile file, Form form) {
+        if (!file.closed().isEmpty()) {
+            return new Parsed.Refused<>(file.closed());
+        }
         Scope scope = file.job().scope();
         List<String> terms = new ArrayList<>();
         for (String name : TERMS) {
@@ -42,6 +45,9 @@ final class JobForms {
     }
 
     static Parsed<Job> scope(JobFile file, Form form) {
+        if (!file.closed().isEmpty()) {
+            return new Parsed.Refused<>(file.closed());
+        }
         if (form.all("renew").isEmpty()) {
             return new Parsed.Refused<>("tick at least one thing that is to be renewed");
         }

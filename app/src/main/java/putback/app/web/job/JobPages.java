@@ -22,6 +22,8 @@ import putback.store.books.Audit;
 import putback.store.books.Books;
 import putback.store.books.Job;
 import putback.store.books.Jobs;
+import putback.store.books.KeptEstimate;
+import putback.store.books.KeptEstimates;
 import putback.store.books.PartLine;
 import putback.store.books.Saved;
 import putback.store.books.Settings;
@@ -69,6 +71,10 @@ public final class JobPages implements PageGroup {
     }
 
     private void scope(Context context, JobFile file) {
+        if (!file.closed().isEmpty()) {
+            shown.refuse(context, file, "Not to be changed: " + file.closed() + ".", Typed.NOTHING);
+            return;
+        }
         replies.show(context, "scope.jte", ScopeView.of(file, shelf, context.queryParam("sheet")));
     }
 
@@ -126,7 +132,7 @@ public final class JobPages implements PageGroup {
             return;
         }
         Quoting quoting = Quoting.of(file, shelf, new Settings(books).all());
-        Parsed<Stage> may = Course.move(file.job().stage(), to, standing(file, quoting));
+        Parsed<Stage> may = may(file, to, quoting);
         if (may instanceof Parsed.Refused<Stage> refused) {
             context.status(422);
             show(context, file, "Not " + to.words() + " yet: " + refused.message() + ".");
@@ -137,7 +143,7 @@ public final class JobPages implements PageGroup {
             Saved<Job> moved = new Jobs(books).move(change, job, to, form.who(), form.text("why"));
             if (moved instanceof Saved.Done<Job>) {
                 new Audit(books).add(change, form.who(), job.id(), "moved", to.words());
-                after(change, file, quoting.plan(), to);
+                after(change, file, quoting, to, form.who());
             }
             return moved;
         });
@@ -145,14 +151,35 @@ public final class JobPages implements PageGroup {
         back(context, file, saved, form);
     }
 
-    /** What a stage brings with it: the day a wheel goes back on the road, its fasteners are booked for another look. */
-    private void after(Change change, JobFile file, @Nullable Plan plan, Stage to) {
-        if (to == Stage.HANDED_OVER && file.rechecks().isEmpty() && plan != null && Ledgers.wheelComesOff(plan)) {
+    private Parsed<Stage> may(JobFile file, Stage to, Quoting quoting) {
+        Parsed<Stage> may = Course.move(file.job().stage(), to, standing(file, to, quoting));
+        boolean leaves = to == Stage.HANDED_OVER && file.job().stage() != to;
+        return leaves && may instanceof Parsed.Value && quoting.estimate() == null
+                ? new Parsed.Refused<>("there is no invoice to give with it: "
+                        + (quoting.fault().isEmpty() ? "nothing is named that is renewed" : quoting.fault()))
+                : may;
+    }
+
+    /**
+     * What a stage brings with it: the day a car leaves, its invoice is kept as it goes with it; and where a wheel goes
+     * back on the road, its fasteners are booked for another look.
+     */
+    private void after(Change change, JobFile file, Quoting quoting, Stage to, String by) {
+        Plan plan = quoting.plan();
+        if (to != Stage.HANDED_OVER || plan == null || file.job().stage() == to) {
+            return;
+        }
+        String currency = PaperPages.text(new Settings(books).all(), "currency");
+        KeptEstimate charged = Charged.now(file, quoting, ledgers.renewedAgain(file, plan), currency, by);
+        if (charged != null) {
+            new KeptEstimates(books).keepInvoice(change, charged);
+        }
+        if (file.rechecks().isEmpty() && Ledgers.wheelComesOff(plan)) {
             JobForms.bookRecheck(books, change, file);
         }
     }
 
-    private Standing standing(JobFile file, Quoting quoting) {
+    private Standing standing(JobFile file, Stage to, Quoting quoting) {
         Approval said = file.answer();
         List<String> missing = new ArrayList<>();
         for (PartLine line : file.parts()) {
@@ -163,7 +190,7 @@ public final class JobPages implements PageGroup {
         return new Standing(
                 file.job().scope().named(),
                 said != null && said.yes(),
-                quoting.isOver(said),
+                quoting.isOver(to == Stage.HANDED_OVER ? file.lastYes() : said),
                 missing,
                 ledgers.owes(file, quoting.plan()),
                 ledgers.started(file),

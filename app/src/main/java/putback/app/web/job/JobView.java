@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import putback.app.papers.HouseStyle;
 import putback.app.text.EvidenceWords;
 import putback.app.text.Headline;
@@ -11,6 +12,7 @@ import putback.app.text.JamWords;
 import putback.job.Course;
 import putback.job.Stage;
 import putback.job.Vin;
+import putback.labour.price.Estimate;
 import putback.labour.price.Figure;
 import putback.plan.Plan;
 import putback.quantity.Parsed;
@@ -101,6 +103,7 @@ public record JobView(
     static JobView of(JobFile file, Quoting quoting, HouseStyle style, Ledger ledger, String said, Typed typed) {
         Customer customer = file.customer();
         Plan plan = quoting.plan();
+        Estimate estimate = file.closed().isEmpty() ? quoting.estimate() : null;
         BigDecimal asked = quoting.asked();
         return new JobView(
                 file,
@@ -112,9 +115,9 @@ public record JobView(
                         file.job().scope(),
                         plan == null ? List.of() : plan.assembly().joints()),
                 file.priceAddress(quoting.values()),
-                figures(quoting, style),
-                quoting.estimate() == null ? List.of() : EvidenceWords.of(quoting.estimate()),
-                quoting.estimate() == null ? "" : JamWords.headline(quoting.estimate()),
+                figures(estimate, style),
+                estimate == null ? List.of() : EvidenceWords.of(estimate),
+                estimate == null ? "" : JamWords.headline(estimate),
                 new Offer(
                         asked == null ? "" : asked.toPlainString(),
                         asked == null ? "" : style.money(asked),
@@ -123,7 +126,9 @@ public record JobView(
                         quoting.examples(),
                         quoting.lacking(),
                         !style.currency().isEmpty()),
-                quoting.isOver(file.answer()) ? "The price is now above what was agreed: ask again." : "",
+                file.closed().isEmpty() && quoting.isOver(file.lastYes())
+                        ? "The price is now above what was agreed: ask again."
+                        : "",
                 Course.next(file.job().stage()),
                 ledger,
                 PartRow.of(file, plan),
@@ -157,18 +162,12 @@ public record JobView(
         return read instanceof Parsed.Value<Vin> good ? good.value().doubt() : read.refusal() + ".";
     }
 
-    private static List<Row> figures(Quoting quoting, HouseStyle style) {
+    private static List<Row> figures(@Nullable Estimate estimate, HouseStyle style) {
         List<Row> rows = new ArrayList<>();
-        if (quoting.estimate() != null) {
-            rows.add(row(style, "Likely", quoting.estimate().likely()));
-            rows.add(row(
-                    style,
-                    JamWords.fourInFive(quoting.estimate()),
-                    quoting.estimate().fourInFive()));
-            rows.add(row(
-                    style,
-                    "Stop and call before",
-                    quoting.estimate().stopAndCall().figure()));
+        if (estimate != null) {
+            rows.add(row(style, "Likely", estimate.likely()));
+            rows.add(row(style, JamWords.fourInFive(estimate), estimate.fourInFive()));
+            rows.add(row(style, "Stop and call before", estimate.stopAndCall().figure()));
         }
         return rows;
     }

@@ -18,6 +18,7 @@ import putback.ledger.Event;
 import putback.ledger.Owing;
 import putback.ledger.PlanPromise;
 import putback.ledger.Promised;
+import putback.ledger.Struck;
 import putback.plan.Plan;
 import putback.plan.steps.Step;
 import putback.quantity.Torque;
@@ -78,6 +79,26 @@ public final class Ledgers {
                     Owing.of(PlanPromise.of(plan), events.all(file.job().id())).stands());
         }
         return because;
+    }
+
+    /** Names of what broke on the way and was replaced by another new one. */
+    List<String> renewedAgain(JobFile file, Plan plan) {
+        Set<String> broken = new LinkedHashSet<>();
+        Set<String> again = new LinkedHashSet<>();
+        for (Event event : Struck.remaining(events.all(file.job().id()))) {
+            String what = event.part() == null ? event.joint() : event.part();
+            if (what != null && event.did() == Did.BREAK) {
+                broken.add(what);
+            } else if (event.did() == Did.RENEW || event.did() == Did.REPLACE_FASTENER) {
+                if (what != null && broken.contains(what)) {
+                    again.add(what);
+                }
+            }
+        }
+        Promised promised = PlanPromise.of(plan);
+        List<String> names = new ArrayList<>();
+        again.forEach(what -> names.add(promised.name(what)));
+        return names;
     }
 
     /** Whether anything has come apart. */

@@ -79,9 +79,12 @@ public final class PaperPages implements PageGroup {
         Map<String, String> settings = new Settings(books).all();
         Quoting quoting = Quoting.of(file, shelf, settings);
         Plan plan = quoting.plan();
-        String why = paper.equals("estimate") ? quoting.notToBeOffered() : quoting.fault();
+        boolean kept = paper.equals("handover") && file.invoice() != null;
+        String why = paper.equals("estimate") ? notToBeOffered(file, quoting) : kept ? "" : quoting.fault();
         if (plan == null || !why.isEmpty()) {
-            String said = why.isEmpty() ? "Tick what is to be renewed first." : why;
+            String said = !why.isEmpty()
+                    ? why
+                    : quoting.fault().isEmpty() ? "Tick what is to be renewed first." : quoting.fault();
             shown.refuse(context, file, "No such paper yet. " + said, Typed.NOTHING);
             return;
         }
@@ -91,6 +94,13 @@ public final class PaperPages implements PageGroup {
         context.contentType("application/pdf");
         context.header("Content-Disposition", "inline; filename=\"" + file.job().number() + "-" + paper + ".pdf\"");
         context.result(bytes(paper, file, quoting, plan, settings));
+    }
+
+    private static String notToBeOffered(JobFile file, Quoting quoting) {
+        return file.closed().isEmpty()
+                ? quoting.notToBeOffered()
+                : "The car is handed over: what was put to the owner stands under The owner’s word, and what was charged"
+                        + " on Handover and invoice.";
     }
 
     /** An estimate that is printed may be put to the owner: it is kept as it was. */
@@ -121,8 +131,22 @@ public final class PaperPages implements PageGroup {
             case "labels" -> Papers.labels(plan, head, style.paper());
             case "fill-in" -> Papers.fillInCard(plan, head, style);
             case "tightening-record" -> Papers.tighteningRecord(plan, ledgers.readings(file, style), head, style);
-            default -> Papers.handover(handover(file, quoting, plan, settings), head, style);
+            default -> handover(file, quoting, plan, settings);
         };
+    }
+
+    /** From the handover on as it was then: lines, currency and day. */
+    private byte[] handover(JobFile file, Quoting quoting, Plan plan, Map<String, String> settings) {
+        KeptEstimate kept = file.invoice();
+        HouseStyle style = style(settings);
+        JobHead head = head(file, settings);
+        if (kept == null) {
+            KeptEstimate now = Charged.now(file, quoting, ledgers.renewedAgain(file, plan), style.currency(), "");
+            return Papers.handover(handover(file, plan, settings, now, LocalDate.now(books.clock())), head, style);
+        }
+        LocalDate day = LocalDate.parse(kept.at().substring(0, "2026-11-02".length()));
+        return Papers.handover(
+                handover(file, plan, settings, kept, day), head.dated(day), style.inCurrency(kept.currency()));
     }
 
     private static int grade(JobFile file) {
@@ -130,7 +154,8 @@ public final class PaperPages implements PageGroup {
         return rust.matches("[0-4](,.*)?") ? rust.charAt(0) - '0' : 0;
     }
 
-    private Handover handover(JobFile file, Quoting quoting, Plan plan, Map<String, String> settings) {
+    private Handover handover(
+            JobFile file, Plan plan, Map<String, String> settings, @Nullable KeptEstimate charged, LocalDate day) {
         List<String> drives = new ArrayList<>();
         file.roadTests()
                 .forEach(drive -> drives.add(("before".equals(drive.moment()) ? "Before: " : "After: ")
@@ -139,21 +164,24 @@ public final class PaperPages implements PageGroup {
         return new Handover(
                 file.car().called(),
                 draft(file, plan),
-                List.of(Headline.renewed(plan)),
+                List.of(charged == null ? Headline.renewed(plan) : charged.renewed()),
                 drives,
-                quoting.estimate() == null ? null : quoting.estimate().invoice(),
+                charged == null ? null : Charged.printed(charged),
+                charged == null ? List.of() : charged.lacking(),
                 findings(file, Places.of(plan)),
                 ledgers.carried(file, plan),
                 List.of(),
                 law(file, settings),
-                Ledgers.wheelComesOff(plan) ? recheck(plan) : null);
+                Ledgers.wheelComesOff(plan) ? recheck(plan, day) : null);
     }
 
     /** Why it is not the paper to hand over yet; empty when it is. */
     private String draft(JobFile file, Plan plan) {
         Stage stage = file.job().stage();
         if (stage == Stage.HANDED_OVER) {
-            return "";
+            return file.invoice() == null
+                    ? "No invoice was kept when this car was handed over: its figures are worked out today."
+                    : "";
         }
         List<String> owes = ledgers.owes(file, plan);
         if (stage != Stage.TOGETHER) {
@@ -190,8 +218,8 @@ public final class PaperPages implements PageGroup {
     }
 
     /** With the torque that the wheels' fasteners are tightened to in this very job. */
-    private Recheck recheck(Plan plan) {
-        LocalDate by = LocalDate.now(books.clock()).plusDays(RECHECK_DAYS);
+    private Recheck recheck(Plan plan, LocalDate day) {
+        LocalDate by = day.plusDays(RECHECK_DAYS);
         for (Step step : plan.steps()) {
             Joint joint = step.joint();
             Fastener fastener = step.fastener();

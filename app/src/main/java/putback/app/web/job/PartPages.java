@@ -11,6 +11,7 @@ import putback.app.web.frame.PageGroup;
 import putback.app.web.frame.Replies;
 import putback.app.web.frame.Shelf;
 import putback.plan.Plan;
+import putback.store.books.Audit;
 import putback.store.books.Books;
 import putback.store.books.PartLine;
 import putback.store.books.PartLines;
@@ -58,7 +59,9 @@ public final class PartPages implements PageGroup {
             return;
         }
         Form form = Form.of(context);
-        if (form.fault().isEmpty()) {
+        if (!file.closed().isEmpty()) {
+            shown.refuse(context, file, "Not kept: " + file.closed() + ".", new Typed("prices", form.values()));
+        } else if (form.fault().isEmpty()) {
             work.on(context, file, form);
         } else {
             shown.refuse(context, file, "Not kept yet: " + form.fault(), new Typed("prices", form.values()));
@@ -167,6 +170,7 @@ public final class PartPages implements PageGroup {
                 return false;
             }
         }
+        audit(change, file, form.who(), one.row().name(), one.row().each(), one.each());
         if (!one.each().isEmpty()) {
             String name = one.row().name();
             boolean own = line != null && line.isOwn();
@@ -177,11 +181,18 @@ public final class PartPages implements PageGroup {
         return true;
     }
 
+    /** A price moves what the owner pays: who set it stands in the job's history. */
+    private void audit(Change change, JobFile file, String who, String part, String from, String to) {
+        String words = part + ", " + (from.isEmpty() ? "none" : from) + " to " + (to.isEmpty() ? "none" : to);
+        new Audit(books).add(change, who, file.job().id(), "price of one", words);
+    }
+
     private void addOwn(Change change, JobFile file, String name, int count, String price, String by) {
         PartLine wanted = PartLine.wanted(file.job().id(), "", name, count);
         new PartLines(books).add(change, price.isEmpty() ? wanted : wanted.priced(price, by));
         if (!price.isEmpty()) {
             remember(change, file, new PartPrice("", PartPrices.own(name), true, name, count, price, by));
+            audit(change, file, by, name, "", price);
         }
     }
 

@@ -17,6 +17,7 @@ import putback.app.web.frame.Shelf;
 import putback.labour.price.Beliefs;
 import putback.labour.price.Estimate;
 import putback.labour.price.Estimating;
+import putback.labour.price.Invoice;
 import putback.labour.price.Job;
 import putback.labour.price.Line;
 import putback.labour.price.Money;
@@ -143,16 +144,13 @@ public record Quoting(
     KeptEstimate put(JobFile file, String currency, String by) {
         Estimate made = estimate;
         BigDecimal asked = asked();
-        if (made == null || plan == null || asked == null || !notToBeOffered().isEmpty()) {
+        boolean closed = !file.closed().isEmpty();
+        if (closed
+                || made == null
+                || plan == null
+                || asked == null
+                || !notToBeOffered().isEmpty()) {
             return null;
-        }
-        List<KeptEstimate.Line> lines = new ArrayList<>();
-        for (Line line : made.invoice().lines()) {
-            lines.add(new KeptEstimate.Line(
-                    line.text(),
-                    line.quantity().stripTrailingZeros().toPlainString(),
-                    line.unit(),
-                    line.amount().toPlainString()));
         }
         return new KeptEstimate(
                 "",
@@ -166,7 +164,20 @@ public record Quoting(
                 asked.toPlainString(),
                 currency,
                 lacking(),
-                lines);
+                lines(made.invoice()));
+    }
+
+    /** Lines as they are kept. */
+    static List<KeptEstimate.Line> lines(Invoice invoice) {
+        List<KeptEstimate.Line> lines = new ArrayList<>();
+        for (Line line : invoice.lines()) {
+            lines.add(new KeptEstimate.Line(
+                    line.text(),
+                    line.quantity().stripTrailingZeros().toPlainString(),
+                    line.unit(),
+                    line.amount().toPlainString()));
+        }
+        return lines;
     }
 
     /** The job's own terms, and the garage's where the job has none. */
@@ -192,7 +203,7 @@ public record Quoting(
         return estimate == null ? null : estimate.invoice().total();
     }
 
-    /** Whether the price is above what somebody agreed to. */
+    /** Whether the price is above what somebody agreed to; never where nobody has said yes. */
     boolean isOver(@Nullable Approval said) {
         BigDecimal now = total();
         return now != null

@@ -5,6 +5,7 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import putback.app.web.frame.Answer;
 import putback.app.web.frame.Form;
@@ -12,6 +13,7 @@ import putback.app.web.frame.PageGroup;
 import putback.app.web.frame.Replies;
 import putback.app.web.frame.Shelf;
 import putback.plan.Plan;
+import putback.quantity.Shown;
 import putback.store.books.Audit;
 import putback.store.books.Books;
 import putback.store.books.Job;
@@ -48,6 +50,11 @@ public final class RustPages implements PageGroup {
     }
 
     private @Nullable Plan plan(Context context, JobFile file) {
+        if (!file.closed().isEmpty()) {
+            String why = "This is not to be changed: " + file.closed() + ".";
+            replies.refuse(context, new Answer.Refused(422, "Handed over already", List.of(why)));
+            return null;
+        }
         Quoting quoting = Quoting.of(file, shelf, new Settings(books).all());
         if (quoting.plan() == null) {
             String why = quoting.fault().isEmpty() ? "Tick what is to be renewed first." : quoting.fault();
@@ -71,6 +78,11 @@ public final class RustPages implements PageGroup {
             return;
         }
         Form form = Form.of(context);
+        String wrong = wrong(form);
+        if (!wrong.isEmpty()) {
+            replies.refuse(context, new Answer.Refused(422, "Not kept yet", List.of(wrong)));
+            return;
+        }
         List<String> words = new ArrayList<>();
         words.add(grade(form, "rust").isEmpty() ? "0" : grade(form, "rust"));
         for (RustView.Row row : RustView.of(file, plan).rows()) {
@@ -97,6 +109,20 @@ public final class RustPages implements PageGroup {
         } else {
             replies.overtaken(context, "/job/" + wanted.id(), form);
         }
+    }
+
+    /** What is no grade, in words; empty where all are, or are left out. */
+    private static String wrong(Form form) {
+        for (Map.Entry<String, String> field : form.values().entrySet()) {
+            String value = field.getValue().strip();
+            boolean asked = field.getKey().equals("rust") || field.getKey().startsWith("rust ");
+            if (asked && !value.isEmpty() && !value.matches("[0-4]")) {
+                return Shown.text(value)
+                        + " is no grade of rust; grades go from 0, clean, to 4, wasted. The grades that"
+                        + " were there stay.";
+            }
+        }
+        return "";
     }
 
     private static String grade(Form form, String name) {
