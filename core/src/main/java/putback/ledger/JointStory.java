@@ -116,12 +116,24 @@ final class JointStory {
         if (then != null && now != null && now.isBefore(then)) {
             return false;
         }
-        String one = closed.by().strip();
-        String other = look.by().strip();
-        if (!one.isEmpty() && !other.isEmpty() && !one.equalsIgnoreCase(other)) {
+        String one = bare(closed.by());
+        String other = bare(look.by());
+        if (!one.isEmpty() && !other.isEmpty() && !one.equals(other)) {
             return true;
         }
         return then != null && now != null && Duration.between(then, now).compareTo(FRESH_LIGHT) >= 0;
+    }
+
+    /** A name without its stops, spaces and case: "Ann" and "ann." are one person. */
+    private static String bare(String name) {
+        StringBuilder bare = new StringBuilder();
+        for (int i = 0; i < name.length(); i++) {
+            char letter = name.charAt(i);
+            if (Character.isLetterOrDigit(letter) || Character.isSurrogate(letter)) {
+                bare.append(Character.toLowerCase(letter));
+            }
+        }
+        return bare.toString();
     }
 
     /** Opened, broken loose and left so, or closed by somebody who never said that it was open. */

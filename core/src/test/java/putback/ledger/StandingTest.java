@@ -53,6 +53,18 @@ class StandingTest {
     }
 
     @Test
+    void aNameWithAStopOrASpaceMore_isNoOtherPerson() {
+        Standing tight = upTo(Did.RUN_DOWN, NUTS)
+                .after(AnEvent.of(Did.TIGHTEN).at(NUTS).by("Ann", null).event());
+        for (String same : new String[] {"Ann.", " ann", "A nn", "ANN!"}) {
+            Event look = AnEvent.of(Did.SECOND_LOOK).at(NUTS).by(same, null).event();
+            assertThat(nuts(tight.after(look))).as(same).isEqualTo(JointState.FINAL);
+        }
+        Event other = AnEvent.of(Did.SECOND_LOOK).at(NUTS).by("Anna", null).event();
+        assertThat(nuts(tight.after(other))).isEqualTo(JointState.MARKED);
+    }
+
+    @Test
     void whileTheWheelIsOff_itSaysSo_andWhatIsOut() {
         Standing standing = upTo(Did.UNDO, "left.strut-to-carrier");
         assertThat(standing.height()).isEqualTo(Height.RAISED);

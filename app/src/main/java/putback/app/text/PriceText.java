@@ -171,6 +171,7 @@ public final class PriceText {
                     "Saves " + decimal(estimate.soak().savesMinutes())
                             + " min on average, if a night doubles the penetrant's tries (assumed); the soaking itself is"
                             + " not counted.");
+            page.words(Ink.PLAIN, "  ", SoakWords.CAUTION);
         }
         if (!estimate.shelf().isEmpty()) {
             page.gap().heading("HAVE READY, MAY BE NEEDED", column("chance") + column("each"));

@@ -27,7 +27,22 @@ public final class RowCautions {
         if (flameAfterPenetrant(row.tries())) {
             cautions.add("Penetrant burns: wipe it off and let it dry before there is a flame.");
         }
+        if (penetrantAfterHeat(row.tries())) {
+            cautions.add("Penetrant burns: not on what is still hot.");
+        }
         return cautions;
+    }
+
+    private static boolean penetrantAfterHeat(List<Try> tries) {
+        boolean hot = false;
+        for (Try one : tries) {
+            if (hot && one.attempt().id().contains("penetrant")) {
+                return true;
+            }
+            hot |= one.attempt().hazards().contains(Hazard.FLAME)
+                    || one.attempt().hazards().contains(Hazard.HOT_METAL);
+        }
+        return false;
     }
 
     private static void look(List<String> cautions, Row row) {

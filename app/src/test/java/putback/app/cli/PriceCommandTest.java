@@ -162,7 +162,8 @@ class PriceCommandTest {
                 .contains(
                         "4 jobs in 5 are done, or stopped to ask, within",
                         "Stop and call before: 1 in 20",
-                        "SOAK THE NIGHT BEFORE")
+                        "SOAK THE NIGHT BEFORE",
+                        "Keep it off discs, pads, tyres and rubber")
                 .contains("FAIR SHARES OF THE WORK", "HAVE READY, MAY BE NEEDED", "Above the ceiling of 400.00:")
                 .doesNotContain("P80", "NaN");
         assertThat(said.out().lines()).allMatch(line -> line.length() <= 80);

@@ -38,6 +38,14 @@ class ResortsCommandTest {
     }
 
     @Test
+    void penetrantAfterHeat_isNotForWhatIsStillHot() throws IOException {
+        Said said = said(USUAL.replace("penetrant: {minutes: 3", "penetrant: {minutes: 5"));
+        assertThat(said.out())
+                .contains("1. heat", "2. penetrant", "Penetrant burns: not on what is still hot.")
+                .doesNotContain("wipe it off");
+    }
+
+    @Test
     void text_isNumbered_andFitsEightyColumns() throws IOException {
         Said said = said(USUAL + "  " + "x".repeat(64) + ": {minutes: 99999.9, chance: 0.00001}\n");
         assertThat(said.out())

@@ -60,14 +60,24 @@ public final class Events {
 
     /** Those of some jobs in which something was said to stay open on purpose, put right since or not. */
     public Set<String> carrying(List<String> jobs) {
+        return having(jobs, "%\"do\":\"carry\"%");
+    }
+
+    /** Those among some jobs in which something broke, whatever became of it. */
+    public Set<String> breaking(List<String> jobs) {
+        return having(jobs, "%\"do\":\"break\"%");
+    }
+
+    private Set<String> having(List<String> jobs, String like) {
         if (jobs.isEmpty()) {
             return Set.of();
         }
-        return books.read(handle -> handle.createQuery(
-                        "select distinct job from event where job in (<jobs>)" + " and body like '%\"do\":\"carry\"%'")
-                .bindList("jobs", jobs)
-                .mapTo(String.class)
-                .set());
+        return books.read(
+                handle -> handle.createQuery("select distinct job from event where job in (<jobs>) and body like :like")
+                        .bindList("jobs", jobs)
+                        .bind("like", like)
+                        .mapTo(String.class)
+                        .set());
     }
 
     /** All of one job, in the order of the chain. */

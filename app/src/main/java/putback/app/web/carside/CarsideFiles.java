@@ -20,7 +20,8 @@ final class CarsideFiles {
             "done",
             "device",
             "pay",
-            "standing");
+            "standing",
+            "broken");
 
     private CarsideFiles() {}
 

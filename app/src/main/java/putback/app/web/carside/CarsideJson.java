@@ -55,6 +55,7 @@ final class CarsideJson {
         new ResortsData(here.plan(), here.seen()).write(writing.json);
         new BeyondJson(here).write(writing.json);
         new NearJson(here.plan()).write(writing.json);
+        HangsJson.write(here.plan().assembly(), writing.json);
         writing.heard(heard);
         return writing.json.endObject().toString();
     }

@@ -10,12 +10,19 @@ import putback.store.books.Recheck;
  *
  * @param lists who acts next, each with its jobs; empty ones are left out
  * @param rechecks due today or before
+ * @param standstills jobs in which something broke
  */
-public record DayView(List<Waiting> lists, List<Due> rechecks, List<NotDriven> notDriven, boolean blank) {
+public record DayView(
+        List<Waiting> lists,
+        List<Due> rechecks,
+        List<NotDriven> notDriven,
+        List<Standstill> standstills,
+        boolean blank) {
     public DayView {
         lists = List.copyOf(lists);
         rechecks = List.copyOf(rechecks);
         notDriven = List.copyOf(notDriven);
+        standstills = List.copyOf(standstills);
     }
 
     /** Jobs that wait for the same. */
@@ -31,7 +38,8 @@ public record DayView(List<Waiting> lists, List<Due> rechecks, List<NotDriven> n
     /**
      * @param now the garage's time, as 2026-11-03T16:00
      */
-    static DayView of(List<JobLine> open, List<Due> due, List<NotDriven> notDriven, String now) {
+    static DayView of(
+            List<JobLine> open, List<Due> due, List<NotDriven> notDriven, List<Standstill> standstills, String now) {
         List<JobLine> late = new ArrayList<>();
         List<JobLine> ramp = new ArrayList<>();
         List<JobLine> owner = new ArrayList<>();
@@ -55,7 +63,7 @@ public record DayView(List<Waiting> lists, List<Due> rechecks, List<NotDriven> n
         add(lists, "Waits for the owner’s word", owner);
         add(lists, "Waits for parts", parts);
         add(lists, "Waits for us", us);
-        return new DayView(lists, due, notDriven, open.isEmpty() && due.isEmpty());
+        return new DayView(lists, due, notDriven, standstills, open.isEmpty() && due.isEmpty());
     }
 
     private static void add(List<Waiting> lists, String heading, List<JobLine> jobs) {

@@ -73,8 +73,9 @@ public final class GaragePages implements PageGroup {
             new JobLines(books).find(recheck.job()).ifPresent(job -> due.add(new DayView.Due(recheck, job)));
         }
         List<NotDriven> notDriven = NotDriven.among(open, books, shelf, ledgers);
+        List<Standstill> standstills = Standstill.among(open, books, shelf, ledgers);
         String now = LocalDateTime.now(books.clock()).toString();
-        replies.show(context, "day.jte", DayView.of(open, due, notDriven, now));
+        replies.show(context, "day.jte", DayView.of(open, due, notDriven, standstills, now));
     }
 
     private void search(Context context) {

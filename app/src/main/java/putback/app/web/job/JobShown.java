@@ -2,6 +2,7 @@ package putback.app.web.job;
 
 import io.javalin.http.Context;
 import java.util.List;
+import putback.app.papers.HouseStyle;
 import putback.app.web.frame.Replies;
 import putback.app.web.frame.Shelf;
 import putback.plan.Plan;
@@ -27,11 +28,13 @@ final class JobShown {
         var settings = new Settings(books).all();
         Quoting quoting = Quoting.of(file, shelf, settings);
         Plan plan = quoting.plan();
+        HouseStyle style = PaperPages.style(settings);
         JobView.Ledger ledger = new JobView.Ledger(
                 ledgers.owes(file, plan),
                 plan == null ? List.of() : ledgers.notDriven(file, plan),
+                ledgers.broke(file, plan, style),
                 ledgers.started(file));
-        replies.show(context, "job.jte", JobView.of(file, quoting, PaperPages.style(settings), ledger, said, typed));
+        replies.show(context, "job.jte", JobView.of(file, quoting, style, ledger, said, typed));
     }
 
     /** The same for what cannot be done or kept as it was sent. */

@@ -91,10 +91,12 @@ public record JobView(
      *
      * @param owes what is still owed, in words
      * @param notDriven why the car is not to be driven; empty where nothing keeps it but what is owed
+     * @param broke what broke and has no new one yet
      * @param started whether anything has come apart
      */
-    public record Ledger(List<String> owes, List<String> notDriven, boolean started) {
+    public record Ledger(List<String> owes, List<String> notDriven, List<String> broke, boolean started) {
         public Ledger {
+            broke = List.copyOf(broke);
             owes = List.copyOf(owes);
             notDriven = List.copyOf(notDriven);
         }
@@ -146,6 +148,11 @@ public record JobView(
     /** Why the car is not to be driven; empty where nothing keeps it but what is owed. */
     public List<String> notDriven() {
         return ledger.notDriven();
+    }
+
+    /** What broke and has no new one yet, with who said so and when. */
+    public List<String> broke() {
+        return ledger.broke();
     }
 
     /** Whether anything has come apart. */

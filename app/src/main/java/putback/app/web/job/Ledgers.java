@@ -62,12 +62,28 @@ public final class Ledgers {
         return carried;
     }
 
+    /** What broke and has no new one on record, with who said so and when; empty without a plan and after the end. */
+    List<String> broke(JobFile file, @Nullable Plan plan, HouseStyle style) {
+        if (plan == null || file.job().stage().ended()) {
+            return List.of();
+        }
+        List<Event> done = events.all(file.job().id());
+        return Broke.lines(PlanPromise.of(plan), done, style);
+    }
+
+    /** The same for a job whose plan is not known yet. */
+    public List<String> broke(JobFile file, Shelf shelf, HouseStyle style) {
+        return broke(file, plan(file, shelf), style);
+    }
+
+    private static @Nullable Plan plan(JobFile file, Shelf shelf) {
+        Question question = file.question();
+        return question != null && Answer.to(question, shelf) instanceof Answer.Planned planned ? planned.plan() : null;
+    }
+
     /** Why the car is not to be driven: what stays open on purpose, and once it is together whatever else keeps it. */
     public List<String> notDriven(JobFile file, Shelf shelf) {
-        Question question = file.question();
-        Plan plan = question != null && Answer.to(question, shelf) instanceof Answer.Planned planned
-                ? planned.plan()
-                : null;
+        Plan plan = plan(file, shelf);
         return plan == null ? List.of() : notDriven(file, plan);
     }
 

@@ -12,6 +12,7 @@ import putback.app.ladder.Figures;
 import putback.app.text.EvidenceWords;
 import putback.app.text.JamWords;
 import putback.app.text.Odds;
+import putback.app.text.SoakWords;
 import putback.app.text.TermsWords;
 import putback.app.tools.TimeCurve;
 import putback.labour.alongside.Neighbour;
@@ -227,7 +228,8 @@ public record PriceFigures(
         }
         BigDecimal saves = BigDecimal.valueOf(estimate.soak().savesMinutes()).setScale(1, RoundingMode.HALF_UP);
         return String.join("; ", joints) + ". Saves " + saves.toPlainString()
-                + " min on average (assumed: a night doubles the penetrant's tries).";
+                + " min on average (assumed: a night doubles the penetrant's tries). "
+                + SoakWords.CAUTION;
     }
 
     private static List<Row> shelf(Estimate estimate) {

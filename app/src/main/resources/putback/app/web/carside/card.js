@@ -2,6 +2,7 @@
 
 import { button, clock, fill, make } from './make.js';
 import { isLook } from './fold.js';
+import { brokeHere, newFirst } from './broken.js';
 import { otherwise } from './standing.js';
 import { both, events, field, number, place, tick, words } from './parts.js';
 
@@ -20,7 +21,13 @@ export function card(app, step) {
     body.append(...undoable(app, step, done));
     return body;
   }
+  const broken = brokeHere(app, step);
+  if (broken.length && (step.do === 'offer-up' || step.do === 'start')) {
+    body.append(newFirst(app, step, broken), make('div.go-bar', {}, button('Back', () => app.back(step), 'quiet')));
+    return body;
+  }
   const gate = new Gate(app, step);
+  body.append(...broken.map((one) => make('p.beware', {}, one.words)));
   body.append(otherwise(app, step) ?? '');
   body.append(...cautions(step, own, gate), ...passes(step, gate));
   if (step.do === 'tighten') body.append(...reading(app, step, own, gate));

@@ -1,6 +1,6 @@
 // What the device can do for the hand that is busy: stay awake, read aloud, open without a network, know a name.
 
-const CACHE = 'putback-carside-2';
+const CACHE = 'putback-carside-3';
 const NAME = 'putback-name';
 
 /** Who is signed in; empty where nobody signs in. */

@@ -14,7 +14,9 @@ export function done(app) {
   const settled = fresh && owing.settled;
   return make('section.panel', { 'aria-label': 'What the job owes' },
     make('h1.do', {}, settled ? 'Settled: nothing is owed.' : 'What this job owes'),
-    fresh ? null : make('p.beware', {}, 'The garage does not know all of this yet. What is owed is reckoned when the network is back.'),
+    fresh ? null : make('p.beware', {}, app.sync.cutOff
+      ? 'The garage does not know all of this yet. What is owed is reckoned when the network is back.'
+      : 'The garage is reckoning what is owed now; what was settled a moment ago may still stand here.'),
     settled && !owing.mayBeDriven ? make('p.beware', {}, 'Not to be driven: ' + (owing.notDrivenBecause.join('; ') || 'something stays open on purpose') + '.') : null,
     make('ul.owed', {}, owing.owes.map((debt) => owed(app, debt))),
     owing.carried.length ? [make('h2', {}, 'Stays open on purpose'), make('ul.plain', {}, owing.carried.map((debt) => make('li', {},

@@ -32,6 +32,7 @@ export function fold(plan, events) {
     count: 0,
     joints: new Map(),
     off: new Set(),
+    broken: new Map(),
     aside: new Set(),
     aids: new Map(),
     height: null,
@@ -53,9 +54,18 @@ function add(car, errands, event) {
   if (event.height && event.height !== 'any') car.height = event.height;
   if (event.joint && event.do !== 'carry' && event.do !== 'note') joint(car, event);
   if (event.part) part(car, event);
+  broke(car, event);
   tick(car, errands, event);
   if (event.do === 'note') skip(car, event);
   car.last = event;
+}
+
+/** What broke, by its id, with the event that says so and what was opened since, until a new one is on record. */
+function broke(car, event) {
+  if (event.do === 'break') car.broken.set(event.joint ?? event.part, { event, opened: new Set() });
+  else if (event.do === 'replace-fastener') car.broken.delete(event.joint);
+  else if (event.do === 'renew') [event.part, ...(event.with ?? together(car, event))].forEach((one) => car.broken.delete(one));
+  if (event.do === 'undo') for (const one of car.broken.values()) one.opened.add(event.joint);
 }
 
 function skip(car, event) {
@@ -174,9 +184,15 @@ export function isLook(closed, look) {
   const then = Date.parse(closed.at);
   const now = Date.parse(look.at);
   if (now < then) return false;
-  const one = (closed.by ?? '').trim().toLowerCase();
-  const other = (look.by ?? '').trim().toLowerCase();
-  return Boolean(one && other && one !== other) || now - then >= TEN_MINUTES;
+  return Boolean(bare(closed.by) && bare(look.by) && !isSame(closed.by, look.by)) || now - then >= TEN_MINUTES;
+}
+
+/** A name without its stops, spaces and case: “Ann” and “ann.” are one person. */
+const bare = (name) => (name ?? '').toLowerCase().replace(/[^\p{L}\p{N}]/gu, '');
+
+/** Whether two names are one person’s, however they were written. */
+export function isSame(one, other) {
+  return bare(one) === bare(other);
 }
 
 function state(car, id) {

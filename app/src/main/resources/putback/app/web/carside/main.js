@@ -8,12 +8,13 @@ import { fold, isLook } from './fold.js';
 import { ladder } from './ladder.js';
 import * as panels from './panels.js';
 import { pay } from './pay.js';
+import { whole } from './broken.js';
 import { planChanged } from './standing.js';
 import { resorts, wontMove } from './resorts.js';
 import * as shelf from './shelf.js';
 import { Sync } from './sync.js';
 
-const PANELS = { ...panels, resorts, wontMove, carry, pay, planChanged };
+const PANELS = { ...panels, resorts, wontMove, carry, pay, planChanged, whole };
 const $ = (id) => document.getElementById(id);
 
 class App {
@@ -25,6 +26,7 @@ class App {
     this.shown = '';
     this.trouble = '';
     this.planNews = false;
+    this.greeted = false;
     this.sync = new Sync({ job: this.job, device: '', by: () => this.by(), told: (what) => this.told(what) });
   }
 
@@ -38,9 +40,16 @@ class App {
     } catch (fault) {
       this.trouble = 'This device keeps nothing (' + fault.message + '), so nothing can be written down here. A private window? Open the page in a usual one.';
     }
-    const last = this.car?.last;
-    if (!this.panel && last?.do === 'note' && last.reason?.startsWith('Interrupted: ')) this.panel = ['handover'];
+    this.greet();
     this.render();
+  }
+
+  /** Whoever opens the page after an interruption, on whichever device, sees first how the car stands. */
+  greet() {
+    if (this.greeted || this.panel || !this.car) return;
+    const { last } = this.car;
+    if (last?.do === 'note' && last.reason?.startsWith('Interrupted: ')) this.panel = ['handover'];
+    this.greeted = Boolean(this.panel) || this.sync.reached;
   }
 
   by() {
@@ -50,6 +59,7 @@ class App {
   called(name) {
     device.setName(name);
     this.panel = null;
+    this.greet();
     this.sync.hear();
     this.render();
   }
@@ -57,6 +67,7 @@ class App {
   told(what) {
     if (what === 'plan') this.planNews = true;
     if (this.sync.data && what !== 'net') this.car = fold(this.sync.data.plan, this.sync.events);
+    this.greet();
     this.render();
   }
 
@@ -152,7 +163,7 @@ class App {
   render(fresh = false) {
     this.net();
     if (!this.car) {
-      const said = this.trouble || this.sync.trouble || (this.sync.reached ? '' : 'Without a network, and this job was never opened on this device.');
+      const said = this.trouble || this.sync.trouble || (this.sync.cutOff ? 'Without a network, and this job was never opened on this device.' : '');
       if (said) fill($('main'), make('p.wait', {}, said));
       return;
     }
@@ -173,8 +184,8 @@ class App {
     }
     if (this.panel) return { key: 'panel ' + this.panel[0], joint: this.panel[1]?.joint };
     const step = this.at === null ? this.current() : this.step(this.at);
-    if (!step) return { key: ['end', last, this.sync.fresh, this.car.toDo.length].join(' ') };
-    return { key: ['step', step.n, step.text, this.doneBy(step)?.id, this.car.height, this.closed(step.joint)?.id, plan.steps.length].join(' '), step, joint: step.joint };
+    if (!step) return { key: ['end', last, this.sync.fresh, this.sync.cutOff, this.car.toDo.length].join(' ') };
+    return { key: ['step', step.n, step.text, this.doneBy(step)?.id, this.car.height, [...this.car.broken.keys()].join(' '), this.closed(step.joint)?.id, plan.steps.length].join(' '), step, joint: step.joint };
   }
 
   renderView(view) {
@@ -209,10 +220,10 @@ class App {
 
   /** Whether the garage hears this device, in words; nothing where all is well. */
   net() {
-    const { unsent, reached, trouble, clockIsWrong, skew } = this.sync;
+    const { unsent, cutOff, trouble, clockIsWrong, skew } = this.sync;
     const lines = [this.trouble, trouble].filter(Boolean);
-    if (unsent.length) lines.push((reached ? 'Sending ' : 'No network. ') + count(unsent.length, 'step') + (reached ? ' …' : ' kept on this device, sent when it is back.'));
-    else if (!reached && this.sync.data) lines.push('No network. Everything up to here is with the garage.');
+    if (unsent.length) lines.push((cutOff ? 'No network. ' : 'Sending ') + count(unsent.length, 'step') + (cutOff ? ' kept on this device, sent when it is back.' : ' …'));
+    else if (cutOff && this.sync.data) lines.push('No network. Everything up to here is with the garage.');
     if (clockIsWrong) lines.push('This device’s clock is ' + count(Math.round(Math.abs(skew) / 60), 'minute') + (skew > 0 ? ' ahead of' : ' behind') + ' the garage’s (' + clock(Date.now() - skew * 1000) + '). Steps keep their order; set the clock.');
     $('net').hidden = lines.length === 0;
     $('net').textContent = lines.join(' ');

@@ -2,6 +2,7 @@
 
 import { signedIn } from './device.js';
 import { button, clock, count, make } from './make.js';
+import { isSame, remaining } from './fold.js';
 import { called, events, field, low, tick } from './parts.js';
 import { stands } from './standing.js';
 
@@ -55,7 +56,7 @@ export function second(app, step) {
     make('div.go-bar', {}, button('Looked: it is tight', () => {
       const who = name.input.value.trim();
       if (who === '') notice.textContent = 'Write who looks.';
-      else if (who.toLowerCase() === (closed?.by ?? '').trim().toLowerCase()) notice.textContent = who + ' tightened it. Somebody else looks, or the same one ten minutes later.';
+      else if (isSame(who, closed?.by ?? '')) notice.textContent = who + ' tightened it. Somebody else looks, or the same one ten minutes later.';
       else app.record([events(step, who)]);
     }, 'main-go')));
 }
@@ -143,12 +144,19 @@ export function handover(app) {
   const next = app.current();
   return make('section.panel.handover', { 'aria-label': 'Handover' },
     make('h1.do', {}, (height ? 'Car stands ' + height : 'Nobody wrote down how the car stands') + '. ' + count(car.toDo.length, 'step') + ' left.'),
+    line('Broke', [...car.broken.keys()].map((id) => called(plan, id))), line('Stop driving', grave(app)),
     line('Out', is('out')), line('On, not tight', is('started')), line('Loose on purpose', is('loose on purpose')),
     line('Off the car', [...car.off].map((part) => called(plan, part))),
     line('On it to help', [...car.aids.values()].map((on) => (on.aid || 'an aid') + ' on ' + low(called(plan, on.part)))),
     next ? line('Next', [next.text]) : line('Next', ['Look at what the job owes']),
     make('p.careful', {}, car.last ? car.last.by + ', ' + clock(car.last.at) + (car.last.reason ? ': ' + car.last.reason : '') : 'Nothing is done yet.'),
     make('div.go-bar', {}, button('Go on', () => goOn(app), 'main-go')));
+}
+
+/** What was found here with which the car is not to be driven. */
+function grave(app) {
+  const said = 'Found, stop driving: ';
+  return remaining(app.sync.events).filter((event) => event.do === 'note' && event.reason?.startsWith(said)).map((event) => event.reason.slice(said.length));
 }
 
 /** After an interruption it is written down when the work goes on, so that the minutes between do not count. */

@@ -3,6 +3,7 @@
 import { button, make } from './make.js';
 import { both, called, field, number } from './parts.js';
 import { panel } from './panels.js';
+import { renewLink, wants } from './broken.js';
 
 const AT = { raised: 'with the car raised', 'ride height': 'at ride height', 'on wheels': 'with the car on its wheels' };
 
@@ -16,8 +17,9 @@ export function pay(app, debt) {
     case 'not started': return says(app, debt, name, 'On its thread', { do: 'start', joint }, 'Put it on its thread by hand. What it is tightened to is asked next.');
     case 'fastener reused': return says(app, debt, name, 'A new one is in', { do: 'replace-fastener', joint },
       'It is single-use. Take the old one out and put a new one in; start and tightening are asked for again after that.');
-    case 'broken': return says(app, debt, name, 'A new one is in', joint ? { do: 'replace-fastener', joint } : { do: 'renew', part },
-      joint ? 'Put a new fastener in. Start and tightening are asked for after that.' : 'Put a new one in.');
+    case 'broken': return joint
+      ? says(app, debt, name, 'A new one is in', { do: 'replace-fastener', joint }, 'Put a new fastener in. Start and tightening are asked for after that.')
+      : says(app, debt, name, 'A new one is in', { do: 'renew', part }, [wants(app, part) ?? 'Put a new one in.', make('div.list', {}, renewLink(app))]);
     case 'part off': return says(app, debt, name, 'It is back on the car', { do: 'offer-up', part }, 'Put it back. Its fixings are owed by themselves.');
     case 'aid left': return says(app, debt, name, 'It is off', { do: 'release', part }, 'Take it off, once the part holds by itself.');
     case 'not renewed': return says(app, debt, name, 'A new one is on', { do: 'renew', part }, 'Put the new one on.');
@@ -26,7 +28,7 @@ export function pay(app, debt) {
 }
 
 function says(app, debt, name, label, event, words) {
-  return panel(app, name, make('p.careful', {}, debt.detail + '.'), make('p.careful', {}, words),
+  return panel(app, name, make('p.careful', {}, debt.detail + '.'), typeof words === 'string' ? make('p.careful', {}, words) : words,
     make('div.go-bar', {}, button(label, () => app.record([{ by: app.by(), ...event }], app.end()), 'main-go')));
 }
 

@@ -45,8 +45,8 @@ export function resorts(app) {
   app.beating = setInterval(beat, 1000);
   const out = row.leftOut.filter((one) => one.banned);
   return panel(app, called(plan, step.joint) + ': ' + way, running, stop,
-    [...new Set([...never(app, step.joint), ...(row.cautions ?? [])])].map((caution) => make('p.beware', {}, caution)),
-    make('ol.resorts', {}, row.tries.map((one, i) => tries(app, one, i))),
+    [...new Set([...never(app, step.joint), ...(row.cautions ?? []).map((one) => known(app, step.joint, one))])].map((caution) => make('p.beware', {}, caution)),
+    make('ol.resorts', {}, row.tries.map((one, i) => tries(app, one, i, one.resort === 'penetrant' && row.tries.slice(0, i).some((before) => before.resort === 'heat')))),
     row.certain ? null : make('p.careful', {}, 'If none of them works it is a matter to decide: a new price, and a new yes from the customer.'),
     [...grouped(out)].map(([because, ids]) => make('p.careful', {}, 'Not here: ' + ids.map(words).join('; ') + '. Why: ' + because + '.')),
     make('div.go-bar', {}, button('It moved by something else', () => moved(app), 'quiet')));
@@ -67,6 +67,15 @@ function never(app, joint) {
   const parts = new Set(near?.[joint]?.joins ?? []);
   const same = (step) => step.joint === joint || near?.[step.joint]?.joins.some((part) => parts.has(part));
   return [...new Set(plan.steps.filter((step) => step.joint && same(step)).flatMap((step) => step.cautions).filter((one) => ENERGY.test(one)))];
+}
+
+const NOBODY = 'Nobody has said what is near. ';
+
+/** What the sheet has at a fixing counts as said: its parts, and the hoses and wires tied to those. */
+function known(app, joint, caution) {
+  const { plan, near } = app.sync.data;
+  const at = [...(near?.[joint]?.joins ?? []), ...(near?.[joint]?.tied ?? [])].map((part) => low(called(plan, part)));
+  return at.length && caution.startsWith(NOBODY) ? 'By the sheet there is at it: ' + at.join('; ') + '. ' + caution.slice(NOBODY.length) : caution;
 }
 
 /** What is not to be done here, by all the reasons why. */
@@ -92,11 +101,14 @@ function evidence(app, resort) {
   return own ? ' (your own ' + own + ' of these)' : ' (assumption)';
 }
 
-function tries(app, one, i) {
+const HOT = 'Penetrant burns: not on what is still hot. Let it cool until a hand can stay on it.';
+
+function tries(app, one, i, afterHeat) {
   const { tried } = app.stuck;
   const label = words(one.resort) + ', ' + one.minutes + ' min' + often(one.chance) + evidence(app, one.resort);
   return make('li' + (tried.includes(one.resort) ? '.tried' : ''), {},
     make('span', {}, (i + 1) + '. ' + label),
+    afterHeat ? make('p.beware', {}, HOT) : null,
     tried.includes(one.resort) ? make('b', {}, 'tried') : [button('Tried', () => {
       tried.push(one.resort);
       noteTry(app, one.resort, 'no');

@@ -34,6 +34,11 @@ export class Sync {
     return '/job/' + this.page.job;
   }
 
+  /** Whether the garage was asked and gave no answer; before the first asking nobody knows. */
+  get cutOff() {
+    return !this.reached && this.losses > 0;
+  }
+
   /** What the garage does not have yet. */
   get unsent() {
     return this.mine.filter((one) => !one.sent && !one.refused);

@@ -1,12 +1,12 @@
 // Keeps the page at the car and its files, so that it opens without a network. What was done never goes through here.
 
-const CACHE = 'putback-carside-2';
+const CACHE = 'putback-carside-3';
 const WAIT = 2500;
 const STILL_LATE = 30000;
 let lateAt = 0;
 const FILES = [
   '/page.css', '/mark.svg', '/carside/carside.css',
-  ...['main', 'make', 'shelf', 'sync', 'fold', 'card', 'parts', 'panels', 'resorts', 'ladder', 'done', 'device', 'pay', 'standing'].map((name) => '/carside/' + name + '.js'),
+  ...['main', 'make', 'shelf', 'sync', 'fold', 'card', 'parts', 'panels', 'resorts', 'ladder', 'done', 'device', 'pay', 'standing', 'broken'].map((name) => '/carside/' + name + '.js'),
 ];
 
 addEventListener('install', (event) => {
