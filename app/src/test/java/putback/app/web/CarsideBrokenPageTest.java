@@ -47,7 +47,7 @@ class CarsideBrokenPageTest {
             breaks(page, job, "beam");
             assertThat(seen(page, "/job/" + job.id())).contains("Broke: ", "Jo, 2026-11-03", "cracked");
             assertThat(seen(page, "/"))
-                    .contains("id=\"standstills\"", "/job/" + job.id() + "#broke", "broke: ", "cracked");
+                    .contains("id=\"standstills\"", "/job/" + job.id() + "#broke", "Broke: ", "cracked");
             for (int i = 0; i < 60 && page.querySelector(".broke-first") == null; i++) {
                 CarsideSteps.doStep(page);
             }
@@ -90,6 +90,31 @@ class CarsideBrokenPageTest {
                             "Renew it in this job");
             press(page, "A new one is in");
             page.waitForFunction("() => !document.querySelector('.owed li')");
+        }
+    }
+
+    @Test
+    void whereNothingMoves_theDayKnowsIt_untilItMoves() {
+        Job job = BENCH.job("twist-beam", "damper", "left");
+        try (BrowserContext phone = BENCH.device(390, 844, ColorScheme.LIGHT)) {
+            Page page = BENCH.open(phone, job, "Mara");
+            for (int i = 0; i < 60 && page.querySelector("article[data-do=undo]") == null; i++) {
+                CarsideSteps.doStep(page);
+            }
+            press(page, "It will not move");
+            page.click(".list button >> nth=0");
+            page.click(".resorts li >> nth=0 >> button:text-is('Tried')");
+            page.waitForSelector("li.tried");
+            press(page, "It stands still: somebody has to decide");
+            page.waitForSelector("a:text-is('To the price')");
+            CarsideSteps.waitUntilSent(page);
+            CarsideBench.picture(page, "stands-still-390");
+            assertThat(seen(page, "/job/" + job.id())).contains("Stands still: ", "Mara", "tried ");
+            assertThat(seen(page, "/")).contains("/job/" + job.id() + "#broke", "Stands still: ");
+            press(page, "Back to the step");
+            CarsideSteps.doStep(page);
+            CarsideSteps.waitUntilSent(page);
+            assertThat(seen(page, "/")).doesNotContain("/job/" + job.id() + "#broke");
         }
     }
 

@@ -68,6 +68,11 @@ public final class Events {
         return having(jobs, "%\"do\":\"break\"%");
     }
 
+    /** Those among some jobs in which the work was stopped at a fixing, whatever became of it. */
+    public Set<String> stopping(List<String> jobs) {
+        return having(jobs, "%\"reason\":\"Stopped (%");
+    }
+
     private Set<String> having(List<String> jobs, String like) {
         if (jobs.isEmpty()) {
             return Set.of();

@@ -1,6 +1,7 @@
 package putback.app.web.desk;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import putback.app.web.frame.Shelf;
@@ -13,7 +14,7 @@ import putback.store.books.JobLine;
 import putback.store.books.Settings;
 
 /**
- * A job in which something broke that has no new one yet.
+ * A job in which something broke that has no new one yet, or that stands still until somebody decides.
  *
  * @param because what broke, who said so and when; at least one
  */
@@ -26,15 +27,15 @@ public record Standstill(JobLine job, List<String> because) {
     static List<Standstill> among(List<JobLine> jobs, Books books, Shelf shelf, Ledgers ledgers) {
         List<String> ids = new ArrayList<>();
         jobs.forEach(job -> ids.add(job.id()));
-        Set<String> breaking = new Events(books).breaking(ids);
+        Set<String> breaking = new HashSet<>(new Events(books).breaking(ids));
+        breaking.addAll(new Events(books).stopping(ids));
         List<Standstill> all = new ArrayList<>();
         for (JobLine job : jobs) {
             JobFile file = breaking.contains(job.id()) ? JobFile.open(books, job.id()) : null;
             List<String> because =
                     file == null ? List.of() : ledgers.broke(file, shelf, PaperPages.style(new Settings(books).all()));
             if (!because.isEmpty()) {
-                all.add(new Standstill(
-                        job, because.stream().map(one -> "broke: " + one).toList()));
+                all.add(new Standstill(job, because));
             }
         }
         return all;

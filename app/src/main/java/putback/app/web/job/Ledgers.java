@@ -62,13 +62,17 @@ public final class Ledgers {
         return carried;
     }
 
-    /** What broke and has no new one on record, with who said so and when; empty without a plan and after the end. */
+    /** What broke and has no new one on record, and what stands still until somebody decides, with who said so and when; empty without a plan and after the end. */
     List<String> broke(JobFile file, @Nullable Plan plan, HouseStyle style) {
         if (plan == null || file.job().stage().ended()) {
             return List.of();
         }
         List<Event> done = events.all(file.job().id());
-        return Broke.lines(PlanPromise.of(plan), done, style);
+        Promised promised = PlanPromise.of(plan);
+        List<String> lines = new ArrayList<>();
+        Broke.lines(promised, done, style).forEach(one -> lines.add("Broke: " + one));
+        Stopped.lines(promised, done, style).forEach(one -> lines.add("Stands still: " + one));
+        return lines;
     }
 
     /** The same for a job whose plan is not known yet. */

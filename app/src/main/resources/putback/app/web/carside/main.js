@@ -10,11 +10,11 @@ import * as panels from './panels.js';
 import { pay } from './pay.js';
 import { whole } from './broken.js';
 import { planChanged } from './standing.js';
-import { resorts, wontMove } from './resorts.js';
+import { resorts, stopped, wontMove } from './resorts.js';
 import * as shelf from './shelf.js';
 import { Sync } from './sync.js';
 
-const PANELS = { ...panels, resorts, wontMove, carry, pay, planChanged, whole };
+const PANELS = { ...panels, resorts, wontMove, carry, pay, planChanged, whole, stopped };
 const $ = (id) => document.getElementById(id);
 
 class App {

@@ -45,11 +45,20 @@ export function resorts(app) {
   app.beating = setInterval(beat, 1000);
   const out = row.leftOut.filter((one) => one.banned);
   return panel(app, called(plan, step.joint) + ': ' + way, running, stop,
-    [...new Set([...never(app, step.joint), ...(row.cautions ?? []).map((one) => known(app, step.joint, one))])].map((caution) => make('p.beware', {}, caution)),
+    [...new Set([...never(app, step.joint), ...(row.cautions ?? []).map((one) => bySheet(app, step.joint, one))])].map((caution) => make('p.beware', {}, caution)),
     make('ol.resorts', {}, row.tries.map((one, i) => tries(app, one, i, one.resort === 'penetrant' && row.tries.slice(0, i).some((before) => before.resort === 'heat')))),
+    make('div.go-bar', {}, button('It stands still: somebody has to decide', () => app.record([{
+      by: app.by(), do: 'note', joint: step.joint, reason: 'Stopped (' + way + '): ' + (tried.length ? 'tried ' + tried.map(words).join('; ') : 'nothing tried'),
+    }], null, 'stopped'), 'quiet')),
     row.certain ? null : make('p.careful', {}, 'If none of them works it is a matter to decide: a new price, and a new yes from the customer.'),
     [...grouped(out)].map(([because, ids]) => make('p.careful', {}, 'Not here: ' + ids.map(words).join('; ') + '. Why: ' + because + '.')),
     make('div.go-bar', {}, button('It moved by something else', () => moved(app), 'quiet')));
+}
+
+/** It is known at the desk now; what comes next is the price, or a call. */
+export function stopped(app) {
+  return panel(app, 'It stands still', make('p.careful', {}, 'The page of the job and the day say so until it is undone or moves. What comes next is a price for more, or a call.'),
+    make('div.list', {}, make('a.button', { href: '/job/' + app.job + '#scope' }, 'To the price'), make('a.button', { href: '/job/' + app.job + '#approvals' }, 'To the owner’s word and number')));
 }
 
 const NAMES = {
@@ -72,7 +81,7 @@ function never(app, joint) {
 const NOBODY = 'Nobody has said what is near. ';
 
 /** What the sheet has at a fixing counts as said: its parts, and the hoses and wires tied to those. */
-function known(app, joint, caution) {
+function bySheet(app, joint, caution) {
   const { plan, near } = app.sync.data;
   const at = [...(near?.[joint]?.joins ?? []), ...(near?.[joint]?.tied ?? [])].map((part) => low(called(plan, part)));
   return at.length && caution.startsWith(NOBODY) ? 'By the sheet there is at it: ' + at.join('; ') + '. ' + caution.slice(NOBODY.length) : caution;
