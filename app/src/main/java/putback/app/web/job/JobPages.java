@@ -139,11 +139,12 @@ public final class JobPages implements PageGroup {
             return;
         }
         Job job = file.job().at(form.number("version"));
+        KeptEstimate charged = charged(file, quoting, to, form.who());
         Saved<Job> saved = books.write(change -> {
             Saved<Job> moved = new Jobs(books).move(change, job, to, form.who(), form.text("why"));
             if (moved instanceof Saved.Done<Job>) {
                 new Audit(books).add(change, form.who(), job.id(), "moved", to.words());
-                after(change, file, quoting, to, form.who());
+                after(change, file, quoting, to, charged);
             }
             return moved;
         });
@@ -160,17 +161,25 @@ public final class JobPages implements PageGroup {
                 : may;
     }
 
+    /** The invoice that goes with a car; null where the car does not leave, or nothing is charged. */
+    private @Nullable KeptEstimate charged(JobFile file, Quoting quoting, Stage to, String by) {
+        Plan plan = quoting.plan();
+        if (to != Stage.HANDED_OVER || plan == null || file.job().stage() == to) {
+            return null;
+        }
+        String currency = PaperPages.text(new Settings(books).all(), "currency");
+        return Charged.now(file, quoting, ledgers.renewedAgain(file, plan), currency, by);
+    }
+
     /**
      * What a stage brings with it: the day a car leaves, its invoice is kept as it goes with it; and where a wheel goes
      * back on the road, its fasteners are booked for another look.
      */
-    private void after(Change change, JobFile file, Quoting quoting, Stage to, String by) {
+    private void after(Change change, JobFile file, Quoting quoting, Stage to, @Nullable KeptEstimate charged) {
         Plan plan = quoting.plan();
         if (to != Stage.HANDED_OVER || plan == null || file.job().stage() == to) {
             return;
         }
-        String currency = PaperPages.text(new Settings(books).all(), "currency");
-        KeptEstimate charged = Charged.now(file, quoting, ledgers.renewedAgain(file, plan), currency, by);
         if (charged != null) {
             new KeptEstimates(books).keepInvoice(change, charged);
         }
