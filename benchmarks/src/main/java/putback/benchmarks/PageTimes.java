@@ -72,7 +72,6 @@ public final class PageTimes {
             String stage = job.stage().words();
             if (pages.putIfAbsent("a job, " + stage, "/job/" + job.id()) == null) {
                 pages.putIfAbsent("its scope", "/job/" + job.id() + "/scope");
-                pages.putIfAbsent("its photos", "/job/" + job.id() + "/photos");
                 pages.putIfAbsent("its car", "/car/" + job.car());
                 pages.putIfAbsent("its data at the car", "/job/" + job.id() + "/carside.json");
             }
