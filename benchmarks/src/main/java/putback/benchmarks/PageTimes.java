@@ -66,7 +66,7 @@ public final class PageTimes {
         pages.put("a sheet", "/sheet/demo-van");
         pages.put("a plan", "/plan?sheet=demo-van&renew=spring&renew=damper&side=both");
         pages.put("its price", "/price?sheet=demo-van&renew=spring&renew=damper&side=both");
-        pages.put("tightening", "/tightening?torque=98+N·m&thread=M12x1.25&class=10.9".replace("·", "%C2%B7"));
+        pages.put("tightening", "/tightening?torque=98+Nm&thread=M12x1.25&class=10.9");
         for (JobLine line : new JobLines(books).open(40)) {
             Job job = new Jobs(books).find(line.id()).orElseThrow();
             String stage = job.stage().words();

@@ -26,6 +26,7 @@ import putback.store.books.KeptEstimate;
 import putback.store.books.KeptEstimates;
 import putback.store.books.PartLine;
 import putback.store.books.Saved;
+import putback.store.books.Scope;
 import putback.store.books.Settings;
 import putback.store.database.Change;
 
@@ -88,15 +89,16 @@ public final class JobPages implements PageGroup {
                 return;
             }
             Job wanted = value.value().at(form.number("version"));
-            Quoting quoting = Quoting.of(file.with(wanted), shelf, new Settings(books).all());
-            boolean otherTerms =
-                    !wanted.scope().terms().equals(file.job().scope().terms());
-            if (otherTerms && !quoting.fault().isEmpty()) {
+            Scope before = file.job().scope();
+            Quoting quoting = wanted.scope().equals(before)
+                    ? Quoting.NOTHING
+                    : Quoting.of(file.with(wanted), shelf, new Settings(books).all());
+            if (!wanted.scope().terms().equals(before.terms())
+                    && !quoting.fault().isEmpty()) {
                 refuse(context, file, form, quoting.fault());
                 return;
             }
-            String words =
-                    wanted.scope().equals(file.job().scope()) ? "" : History.said(wanted.scope(), quoting.plan());
+            String words = wanted.scope().equals(before) ? "" : History.said(wanted.scope(), quoting.plan());
             Saved<Job> saved = books.write(writing -> {
                 Saved<Job> kept = new Jobs(books).save(writing, wanted);
                 if (kept instanceof Saved.Done<Job> && !words.isEmpty()) {
