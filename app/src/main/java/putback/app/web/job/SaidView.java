@@ -14,7 +14,7 @@ import putback.store.books.KeptEstimate;
  *
  * @param estimate id of what is shown; empty where nothing can be put to him yet
  * @param likely total that is as often too much as too little
- * @param fourInFive total that 4 jobs in 5 stay within
+ * @param fourInFive total within which 4 jobs in 5 are done, or stopped to ask
  * @param asked up to which a yes is asked for
  * @param lacking what has no price yet and is in no figure
  * @param answered what was said to this very estimate; empty as long as nothing was
