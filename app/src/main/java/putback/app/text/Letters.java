@@ -12,15 +12,21 @@ final class Letters {
 
     /** The text as this screen can show it: nothing in it steers the terminal, and it is ASCII where nothing else is known. */
     static String shown(String text, boolean ascii) {
-        boolean plain = true;
-        int length = text.length();
-        for (int i = 0; i < length && plain; i++) {
-            char c = text.charAt(i);
-            plain = c >= ' ' && c < 127 || !ascii && isKnown(c);
+        return isPlain(text, ascii) ? text : rewritten(text, ascii);
+    }
+
+    private static boolean isPlain(String text, boolean ascii) {
+        char[] letters = text.toCharArray();
+        for (int i = 0; i < letters.length; i++) {
+            char c = letters[i];
+            if ((c < ' ' || c >= 127) && (ascii || !isKnown(c))) {
+                return false;
+            }
         }
-        if (plain) {
-            return text;
-        }
+        return true;
+    }
+
+    private static String rewritten(String text, boolean ascii) {
         StringBuilder shown = new StringBuilder(text.length() + 16);
         for (int i = 0; i < text.length(); ) {
             int c = text.codePointAt(i);
@@ -75,15 +81,14 @@ final class Letters {
     /** Columns that the text takes. */
     static int width(String text) {
         int width = 0;
-        int length = text.length();
-        for (int i = 0; i < length; ) {
-            if (text.charAt(i) < FIRST_UNEVEN) {
+        char[] letters = text.toCharArray();
+        for (int i = 0; i < letters.length; i++) {
+            if (letters[i] < FIRST_UNEVEN) {
                 width++;
-                i++;
             } else {
                 int c = text.codePointAt(i);
                 width += width(c);
-                i += Character.charCount(c);
+                i += Character.charCount(c) - 1;
             }
         }
         return width;
@@ -115,9 +120,9 @@ final class Letters {
     static int fitting(String text, int from, int columns) {
         int at = from;
         int used = 0;
-        int length = text.length();
-        while (at < length) {
-            char first = text.charAt(at);
+        char[] letters = text.toCharArray();
+        while (at < letters.length) {
+            char first = letters[at];
             int c = first < FIRST_UNEVEN ? first : text.codePointAt(at);
             used += first < FIRST_UNEVEN ? 1 : width(c);
             if (used > columns && at > from) {

@@ -1,5 +1,6 @@
 package putback.plan.access;
 
+import java.util.Arrays;
 import java.util.BitSet;
 import org.jspecify.annotations.Nullable;
 import putback.sheet.Assembly;
@@ -14,7 +15,7 @@ public final class Ties {
     private final Network network;
     private final int[] rigid;
     private final int[] any;
-    private BitSet open = new BitSet();
+    private final boolean[] open;
     private @Nullable BitSet released;
     private boolean rigidIsCurrent;
     private boolean anyIsCurrent;
@@ -23,6 +24,7 @@ public final class Ties {
         this.network = network;
         this.rigid = new int[network.parts()];
         this.any = new int[network.parts()];
+        this.open = new boolean[network.joints()];
         rebuild(new BitSet());
     }
 
@@ -45,7 +47,10 @@ public final class Ties {
      * <p>Neither set is kept: later changes of them are not seen.
      */
     public void rebuild(BitSet openJoints, @Nullable BitSet releasedParts) {
-        open = (BitSet) openJoints.clone();
+        Arrays.fill(open, false);
+        for (int joint = openJoints.nextSetBit(0); joint >= 0; joint = openJoints.nextSetBit(joint + 1)) {
+            open[joint] = true;
+        }
         released = releasedParts == null ? null : (BitSet) releasedParts.clone();
         rigidIsCurrent = false;
         anyIsCurrent = false;
@@ -72,12 +77,19 @@ public final class Ties {
     }
 
     private void uniteClosed(int[] links, int[][] joins) {
-        for (int joint = open.nextClearBit(0); joint < joins.length; joint = open.nextClearBit(joint + 1)) {
+        for (int joint = 0; joint < joins.length; joint++) {
             int[] joined = joins[joint];
-            for (int i = 1; i < joined.length; i++) {
-                if (links[joined[0]] != links[joined[i]]) {
-                    unite(links, joined[0], joined[i]);
-                }
+            if (joined.length > 1 && !open[joint]) {
+                uniteAll(links, joined);
+            }
+        }
+    }
+
+    private static void uniteAll(int[] links, int[] joined) {
+        int first = joined[0];
+        for (int i = 1; i < joined.length; i++) {
+            if (links[first] != links[joined[i]]) {
+                unite(links, first, joined[i]);
             }
         }
     }
@@ -144,7 +156,7 @@ public final class Ties {
             return true;
         }
         for (int joint : network.jointsOf[tether]) {
-            if (!open.get(joint)) {
+            if (!open[joint]) {
                 for (int part : network.joins[joint]) {
                     if (!network.tether[part] && rigid[part] == group) {
                         return true;
@@ -164,7 +176,7 @@ public final class Ties {
             return true;
         }
         for (int joint : network.jointsOf[a]) {
-            if (open.get(joint)) {
+            if (open[joint]) {
                 continue;
             }
             for (int part : network.joins[joint]) {

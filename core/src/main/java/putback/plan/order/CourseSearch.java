@@ -13,6 +13,7 @@ import putback.plan.selection.Choice;
 import putback.plan.selection.Deadlock;
 import putback.plan.selection.Demand;
 import putback.plan.selection.LeastWork;
+import putback.plan.selection.Room;
 import putback.plan.selection.Selections;
 import putback.plan.selection.Wanted;
 import putback.plan.selection.Within;
@@ -46,6 +47,7 @@ public final class CourseSearch {
     /** What the first choice took; below 0 before it is known. */
     private long firstEffort = -1;
 
+    private long effortOnRoom;
     private int statesLeft = STATES_IN_ALL;
 
     private CourseSearch(Assembly assembly, Wanted wanted) {
@@ -72,9 +74,13 @@ public final class CourseSearch {
                 found.selection(), found.moves(), found.setup(), proven || bound == objective, new Minutes(bound));
     }
 
+    private long effort() {
+        return leastWork.effort() + effortOnRoom;
+    }
+
     /** Whether the search has to come to an end with what it has. */
     private boolean usedUp() {
-        return nodes > NODES || firstEffort >= 0 && leastWork.effort() - firstEffort > EFFORT;
+        return nodes > NODES || firstEffort >= 0 && effort() - firstEffort > EFFORT;
     }
 
     /**
@@ -93,7 +99,7 @@ public final class CourseSearch {
         }
         consider(choice);
         if (firstEffort < 0) {
-            firstEffort = leastWork.effort();
+            firstEffort = effort();
         }
         Within all = decideOut(within, choice);
         decideIn(all, choice);
@@ -158,21 +164,23 @@ public final class CourseSearch {
         BitSet asides = new BitSet();
         BitSet certain = certain(within);
         BitSet forbidden = demand.forbidden();
+        Room room = leastWork.room(within);
         for (int joint = 0; joint < network.joints(); joint++) {
             if (!certain.get(joint)
                     && !forbidden.get(joint)
                     && !within.outJoints().get(joint)
-                    && leastWork.mayBeBelow(within.withJoint(joint), joint, rank, bestRank - cheap)) {
+                    && room.mayHoldJoint(joint, rank, bestRank - cheap)) {
                 joints.set(joint);
             }
         }
         for (int part : Numbers.in(network.asides())) {
             if (!within.inAsides().get(part)
                     && !within.outAsides().get(part)
-                    && leastWork.mayBeBelow(within.withAside(part), bestRank - cheap)) {
+                    && room.mayHoldAside(part, bestRank - cheap)) {
                 asides.set(part);
             }
         }
+        effortOnRoom += room.effort();
         return new Undecided(joints, asides);
     }
 

@@ -14,11 +14,13 @@ import java.util.Map;
  * bring the same.
  */
 final class Bound {
+    private final long[] weight;
     private final long[] left;
     private final Map<Integer, List<int[]>> bringing;
     private long value;
 
     Bound(long[] weight, List<Clause> clauses) {
+        this.weight = weight;
         List<Clause> asking = new ArrayList<>();
         bringing = new HashMap<>();
         int highest = 0;
@@ -51,9 +53,9 @@ final class Bound {
         return value;
     }
 
-    /** A choice with the item weighs at least the bound and this; what the clauses do not name adds nothing here. */
+    /** A choice with the item weighs at least the bound and this. */
     long extra(int item) {
-        return item < left.length ? left[item] : 0;
+        return item < left.length ? left[item] : weight[item];
     }
 
     private void take(int[] oneOf) {

@@ -25,9 +25,6 @@ public final class LeastWork {
     /** A cover that takes more nodes than this is found by the other method. */
     private static final long EASY = 40;
 
-    /** Nodes to tell whether there is room. */
-    private static final long TELLING = 2_000;
-
     private final Demand demand;
     private final Network network;
     private final Items items;
@@ -121,25 +118,9 @@ public final class LeastWork {
         }
     }
 
-    /**
-     * The same for a joint put into a kind of choice whose least rank is known: one that no clause asks for adds all of
-     * its weight.
-     */
-    public boolean mayBeBelow(Within withJoint, int joint, long leastRank, long limit) {
-        return known.asksFor(joint)
-                ? mayBeBelow(withJoint, limit)
-                : leastRank + items.weight[joint] < limit && mayBeBelow(withJoint, limit);
-    }
-
-    /**
-     * Whether what is known so far leaves room for a choice of the given kind below the limit; true as well where that
-     * would take long to tell.
-     */
-    public boolean mayBeBelow(Within within, long limit) {
-        CoverSolver solver = new CoverSolver(items.weight, TELLING);
-        Cover cover = solver.least(known.inOrder(), in(within), out(within), limit);
-        effort += solver.nodes();
-        return cover != null || solver.exhausted();
+    /** How much room there is in a kind of choice, as far as is known so far. */
+    public Room room(Within within) {
+        return new Room(items, known, in(within), out(within));
     }
 
     /** Nodes of search so far, over all questions. */

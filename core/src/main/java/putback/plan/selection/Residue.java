@@ -35,7 +35,25 @@ final class Residue {
         return new Cover(all, sum);
     }
 
-    /** False when the clauses cannot be met. */
+    boolean isIn(int item) {
+        return in.get(item);
+    }
+
+    /** The items that are out: the given ones, and those that no choice can have any more. */
+    BitSet out() {
+        return out;
+    }
+
+    /** Makes the clauses small for choices of this kind with whatever more in or out; false when they cannot be met. */
+    boolean settle() {
+        if (!follow()) {
+            return false;
+        }
+        dropImplied();
+        return true;
+    }
+
+    /** Makes them small for the cheapest choice of this kind; false when they cannot be met. */
     boolean simplify() {
         do {
             if (!follow()) {

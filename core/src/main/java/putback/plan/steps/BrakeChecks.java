@@ -79,10 +79,9 @@ final class BrakeChecks {
 
     private static boolean isCalled(Part part, List<String> words) {
         String id = part.entry().id();
-        boolean brake = !id.contains("clutch");
         for (String word : words) {
-            if (brake && (id.equals(word) || id.endsWith("-" + word))) {
-                return true;
+            if (Words.endsWith(id, word)) {
+                return !id.contains("clutch");
             }
         }
         return false;

@@ -1,9 +1,7 @@
 package putback.plan.steps;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Deque;
 import java.util.List;
 import putback.plan.access.Network;
 import putback.plan.access.Numbers;
@@ -78,18 +76,19 @@ final class Pivots {
     /** What closed joints that do not turn make one stiff piece with the part. */
     BitSet stiff(int part, BitSet open) {
         BitSet group = new BitSet();
-        Deque<Integer> next = new ArrayDeque<>();
-        next.add(part);
+        int[] found = new int[network.parts()];
+        int count = 1;
+        found[0] = part;
         group.set(part);
-        while (!next.isEmpty()) {
-            for (int joint : stiffJoints[next.remove()]) {
+        for (int next = 0; next < count; next++) {
+            for (int joint : stiffJoints[found[next]]) {
                 if (open.get(joint)) {
                     continue;
                 }
                 for (int other : joins[joint]) {
                     if (!group.get(other) && !network.isTether(other)) {
                         group.set(other);
-                        next.add(other);
+                        found[count++] = other;
                     }
                 }
             }
@@ -98,9 +97,9 @@ final class Pivots {
     }
 
     private boolean hasLostHold(BitSet group, BitSet open, Ties ties) {
-        for (Joint joint : assembly.joints()) {
-            boolean stiff = open.get(joint.index()) && !joint.entry().pivot();
-            if (stiff && Numbers.anyIn(joint.joins(), group) && holdsElsewhere(joint, group, ties)) {
+        for (int index = open.nextSetBit(0); index >= 0; index = open.nextSetBit(index + 1)) {
+            Joint joint = assembly.joints().get(index);
+            if (!joint.entry().pivot() && Numbers.anyIn(joint.joins(), group) && holdsElsewhere(joint, group, ties)) {
                 return true;
             }
         }

@@ -51,7 +51,7 @@ enum Steering {
         for (Part part : assembly.parts()) {
             for (String word : words) {
                 String id = part.entry().id();
-                if (id.equals(word) || id.startsWith(word + "-") || id.endsWith("-" + word)) {
+                if (Words.endsWith(id, word) || id.startsWith(word) && id.charAt(word.length()) == '-') {
                     return true;
                 }
             }

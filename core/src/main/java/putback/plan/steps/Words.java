@@ -21,6 +21,12 @@ final class Words {
         return name.isEmpty() || capitals ? name : name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
     }
 
+    /** Whether an id is this word, or ends with a dash and it. */
+    static boolean endsWith(String id, String word) {
+        int before = id.length() - word.length();
+        return id.endsWith(word) && (before == 0 || id.charAt(before - 1) == '-');
+    }
+
     static String high(String text) {
         return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }

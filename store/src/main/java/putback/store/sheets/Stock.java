@@ -31,7 +31,7 @@ final class Stock {
     }
 
     static boolean has(String id) {
-        return Ids.isId(id) && Stock.class.getClassLoader().getResource(resource(id)) != null;
+        return Ids.isId(id) && Shipped.has(resource(id));
     }
 
     static String resource(String id) {
@@ -43,7 +43,7 @@ final class Stock {
     }
 
     private static InputStream opened(String resource) throws IOException {
-        InputStream stream = Stock.class.getClassLoader().getResourceAsStream(resource);
+        InputStream stream = Shipped.open(resource);
         if (stream == null) {
             throw new FileNotFoundException(resource);
         }
