@@ -46,6 +46,7 @@ final class ClosingOrder {
         for (int joint : openedAll) {
             orderHolders(joint);
         }
+        new OffTheCar(job, this).add();
         new FollowUpOrder(job, this, log).add();
     }
 
