@@ -12,7 +12,8 @@ import putback.plan.steps.Step;
  * <p>Readings. A group is tied up with an aid in an aside step once it hangs and before the next joint is undone, if it
  * is still hung at the end of the way apart; an aid that was put on the same part before may carry it. What hangs in one
  * piece is all that is held together, without tethers whose other end is held to the body; a tether between two hanging
- * pieces goes with either. The aid comes off when the group is held to the body again.
+ * pieces goes with either. A step that names a tether names each piece whole that it says hangs on it; another piece on
+ * the same tether may have an aid of its own. The aid comes off when the group is held to the body again.
  */
 final class HangingCheck extends Check {
     /** Hung at the end of the way apart. */
@@ -57,8 +58,15 @@ final class HangingCheck extends Check {
         }
         complain(!piece.containsAll(group), step, "the group that hangs in one piece is " + piece);
         piece.removeIf(p -> scene.rules.part(p).isTether());
+        if (scene.rules.part(Scene.part(step)).isTether()) {
+            piece.removeIf(p -> group.stream().noneMatch(named -> isRigidWith(named, p)));
+        }
         complain(!group.containsAll(piece), step, "the group that hangs in one piece has " + piece);
         group.forEach(tiedUp::set);
+    }
+
+    private boolean isRigidWith(int named, int part) {
+        return !scene.rules.part(named).isTether() && scene.bonds().held(named, part);
     }
 
     private void release(Step step) {
