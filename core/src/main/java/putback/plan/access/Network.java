@@ -21,9 +21,10 @@ public final class Network {
     private static final int[] NONE = {};
 
     final int[][] joins;
-    /** What each joint joins that is no tether. */
-    final int[][] rigidJoins;
+    /** Each joint with two parts that it joins and that are no tethers, in threes, one after another. */
+    final int[] rigidPairs;
 
+    final int[] tethers;
     final int[][] jointsOf;
     final boolean[] tether;
     final boolean[] bench;
@@ -65,14 +66,42 @@ public final class Network {
             tether[i] = parts.get(i).isTether();
             asideOpens[i] = array(parts.get(i).asideOpens());
         }
-        rigidJoins = new int[joins.length][];
         for (int i = 0; i < joins.length; i++) {
-            rigidJoins[i] = NONE;
             for (int part : joins[i]) {
                 jointsOf[part] = with(jointsOf[part], i);
-                rigidJoins[i] = tether[part] ? rigidJoins[i] : with(rigidJoins[i], part);
             }
         }
+        rigidPairs = rigidPairs();
+        tethers = tethers();
+    }
+
+    private int[] rigidPairs() {
+        int[] pairs = NONE;
+        int used = 0;
+        for (int joint = 0; joint < joins.length; joint++) {
+            int first = -1;
+            for (int part : joins[joint]) {
+                if (tether[part]) {
+                    continue;
+                }
+                if (first >= 0) {
+                    pairs = used == pairs.length ? Arrays.copyOf(pairs, 2 * used + 48) : pairs;
+                    pairs[used++] = joint;
+                    pairs[used++] = first;
+                    pairs[used++] = part;
+                }
+                first = first < 0 ? part : first;
+            }
+        }
+        return Arrays.copyOf(pairs, used);
+    }
+
+    private int[] tethers() {
+        int[] all = NONE;
+        for (int part = 0; part < tether.length; part++) {
+            all = tether[part] ? with(all, part) : all;
+        }
+        return all;
     }
 
     public static Network of(Assembly assembly) {

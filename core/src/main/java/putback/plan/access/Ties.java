@@ -64,7 +64,12 @@ public final class Ties {
                 rigid[part] = network.tether[part] || free.get(part) ? part : 0;
             }
         }
-        uniteClosed(rigid, network.rigidJoins);
+        int[] pairs = network.rigidPairs;
+        for (int i = 0; i < pairs.length; i += 3) {
+            if (!open[pairs[i]]) {
+                unite(rigid, pairs[i + 1], pairs[i + 2]);
+            }
+        }
         flatten(rigid);
         rigidIsCurrent = true;
     }
@@ -76,33 +81,24 @@ public final class Ties {
         }
     }
 
-    private void uniteClosed(int[] links, int[][] joins) {
-        for (int joint = 0; joint < joins.length; joint++) {
-            int[] joined = joins[joint];
-            if (joined.length > 1 && !open[joint]) {
-                uniteAll(links, joined);
-            }
-        }
-    }
-
-    private static void uniteAll(int[] links, int[] joined) {
-        int first = joined[0];
-        for (int i = 1; i < joined.length; i++) {
-            if (links[first] != links[joined[i]]) {
-                unite(links, first, joined[i]);
-            }
-        }
-    }
-
+    /** What is held together, and what tethers tie to it. */
     private void buildAny() {
-        reset(any);
-        BitSet free = released;
-        if (free != null) {
-            for (int part = 1; part < any.length; part++) {
-                any[part] = free.get(part) ? part : 0;
+        if (!rigidIsCurrent) {
+            buildRigid();
+        }
+        System.arraycopy(rigid, 0, any, 0, any.length);
+        for (int tether : network.tethers) {
+            if (gluedToBody(tether)) {
+                unite(any, tether, 0);
+            }
+            for (int joint : network.jointsOf[tether]) {
+                if (!open[joint]) {
+                    for (int part : network.joins[joint]) {
+                        unite(any, tether, part);
+                    }
+                }
             }
         }
-        uniteClosed(any, network.joins);
         flatten(any);
         anyIsCurrent = true;
     }
@@ -115,15 +111,21 @@ public final class Ties {
 
     private static int root(int[] links, int part) {
         int at = part;
-        while (links[at] != at) {
-            links[at] = links[links[at]];
-            at = links[at];
+        int above = links[at];
+        while (above != at) {
+            int next = links[above];
+            links[at] = next;
+            at = next;
+            above = links[at];
         }
         return at;
     }
 
     /** The smaller index becomes the root, so that the body always is one. */
     private static void unite(int[] links, int a, int b) {
+        if (links[a] == links[b]) {
+            return;
+        }
         int rootA = root(links, a);
         int rootB = root(links, b);
         if (rootA < rootB) {

@@ -45,6 +45,15 @@ final class Basis {
         rowOf[variable] = row;
     }
 
+    /** The last row takes the place of the one that goes. */
+    void removeRow(int row, int last) {
+        rowOf[inRow[row]] = -1;
+        if (row != last) {
+            inRow[row] = inRow[last];
+            rowOf[inRow[row]] = row;
+        }
+    }
+
     void addColumn(int column, int variable) {
         if (column == inColumn.length) {
             inColumn = Arrays.copyOf(inColumn, 2 * column);

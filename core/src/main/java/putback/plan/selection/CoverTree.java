@@ -1,5 +1,6 @@
 package putback.plan.selection;
 
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -32,6 +33,9 @@ final class CoverTree {
     private final Relaxation relaxation;
     private final Rounding rounding;
     private final BitSet related = new BitSet();
+    /** Which clause is in a slot of the relaxation. */
+    private int[] inSlot = new int[64];
+
     private final int[] trail;
     private int trailed;
     private long limit;
@@ -80,6 +84,7 @@ final class CoverTree {
 
     private void explore() {
         nodes++;
+        dropIdle();
         int mark = trailed;
         if (nodes <= budget && tighten()) {
             int item = mostDoubtful();
@@ -139,12 +144,27 @@ final class CoverTree {
         boolean broken = false;
         for (int i = related.nextClearBit(0); i < clauses.size(); i = related.nextClearBit(i + 1)) {
             if (relaxation.met(clauses.get(i)) < 1 - WHOLE) {
-                relaxation.add(clauses.get(i));
-                related.set(i);
+                relate(i);
                 broken = true;
             }
         }
         return broken;
+    }
+
+    private void relate(int clause) {
+        int slot = relaxation.add(clauses.get(clause));
+        if (slot >= inSlot.length) {
+            inSlot = Arrays.copyOf(inSlot, 2 * slot);
+        }
+        inSlot[slot] = clause;
+        related.set(clause);
+    }
+
+    private void dropIdle() {
+        BitSet dropped = relaxation.dropIdle();
+        for (int slot = dropped.nextSetBit(0); slot >= 0; slot = dropped.nextSetBit(slot + 1)) {
+            related.clear(inSlot[slot]);
+        }
     }
 
     /** Decides items that the bound leaves one way only; true when the relaxed choice was against it. */

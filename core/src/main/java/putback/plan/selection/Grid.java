@@ -2,7 +2,7 @@ package putback.plan.selection;
 
 import java.util.Arrays;
 
-/** The numbers of a {@link Tableau}, row by row, with the row of costs apart; rows and columns are only ever added. */
+/** The numbers of a {@link Tableau}, row by row, with the row of costs apart; columns are only ever added. */
 final class Grid {
     private static final double TINY = 1e-11;
     private static final int SPARSE = 3;
@@ -32,6 +32,19 @@ final class Grid {
         return rows[row][column];
     }
 
+    /** One and the sum of the squares in the row. */
+    double square(int row) {
+        double[] own = rows[row];
+        double sum = 1;
+        double odd = 0;
+        int column = 0;
+        for (; column + 1 < columnCount; column += 2) {
+            sum += own[column] * own[column];
+            odd += own[column + 1] * own[column + 1];
+        }
+        return column < columnCount ? sum + odd + own[column] * own[column] : sum + odd;
+    }
+
     double cost(int column) {
         return cost[column];
     }
@@ -56,6 +69,12 @@ final class Grid {
         }
         rows[rowCount] = new double[cost.length];
         return rowCount++;
+    }
+
+    /** The last row takes its place. */
+    void removeRow(int row) {
+        rowCount--;
+        rows[row] = rows[rowCount];
     }
 
     /** Adds a multiple of a row to another. */

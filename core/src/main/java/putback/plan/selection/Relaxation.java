@@ -2,6 +2,7 @@ package putback.plan.selection;
 
 import java.util.Arrays;
 import java.util.BitSet;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The least weight that meets clauses when items may be taken in part: a bound on the weight of every choice.
@@ -14,6 +15,9 @@ final class Relaxation {
     private static final double MUCH = 64;
     private static final int RENEWED = 1000;
 
+    /** So many clauses are no burden. */
+    private static final int FEW = 64;
+
     private final long[] weight;
     private final int shift;
     private final double unit;
@@ -23,8 +27,13 @@ final class Relaxation {
     private final BitSet shown = new BitSet();
     private final byte[] fixed;
     private final long[] left;
-    private Clause[] rows = new Clause[64];
+    /** By slot; null where a clause was taken out. */
+    private @Nullable Clause[] rows = new Clause[64];
+
+    private int slots;
     private int count;
+    private int enough = FEW;
+    private final BitSet emptySlots = new BitSet();
     private long base;
     private long bound;
     private int stepsLeft;
@@ -53,18 +62,48 @@ final class Relaxation {
         Arrays.fill(fixed, (byte) -1);
     }
 
-    int size() {
-        return count;
-    }
-
-    void add(Clause clause) {
+    /**
+     * @return the slot of the clause, for as long as it is in
+     */
+    int add(Clause clause) {
         show(clause.oneOf());
         show(clause.given());
-        if (count == rows.length) {
-            rows = Arrays.copyOf(rows, 2 * count);
+        int slot = emptySlots.isEmpty() ? slots++ : emptySlots.nextSetBit(0);
+        emptySlots.clear(slot);
+        if (slot == rows.length) {
+            rows = Arrays.copyOf(rows, 2 * slot);
         }
-        tableau.addRow(weight.length + count, clause.oneOf(), clause.given(), 1.0 - clause.given().length);
-        rows[count++] = clause;
+        addRow(slot, clause);
+        rows[slot] = clause;
+        count++;
+        return slot;
+    }
+
+    private void addRow(int slot, Clause clause) {
+        tableau.addRow(weight.length + slot, clause.oneOf(), clause.given(), 1.0 - clause.given().length);
+    }
+
+    /**
+     * Takes out the clauses that have room, once there are many: they were of use elsewhere in the search.
+     *
+     * @return their slots
+     */
+    BitSet dropIdle() {
+        BitSet dropped = new BitSet();
+        if (count < enough) {
+            return dropped;
+        }
+        for (int slot = 0; slot < slots; slot++) {
+            if (rows[slot] != null && tableau.hasRoom(weight.length + slot)) {
+                tableau.removeRow(weight.length + slot);
+                rows[slot] = null;
+                dropped.set(slot);
+            }
+        }
+        count -= dropped.cardinality();
+        emptySlots.or(dropped);
+        enough = Math.max(FEW, 2 * count);
+        return dropped;
     }
 
     /** The same programme before any step: steps add up rounding errors. */
@@ -74,9 +113,11 @@ final class Relaxation {
         for (int item = shown.nextSetBit(0); item >= 0; item = shown.nextSetBit(item + 1)) {
             tableau.addColumn(item, weight[item] / unit, fixed[item] == 1 ? 1 : 0, fixed[item] == 0 ? 0 : 1);
         }
-        for (int row = 0; row < count; row++) {
-            int[] given = rows[row].given();
-            tableau.addRow(weight.length + row, rows[row].oneOf(), given, 1.0 - given.length);
+        for (int slot = 0; slot < slots; slot++) {
+            Clause clause = rows[slot];
+            if (clause != null) {
+                addRow(slot, clause);
+            }
         }
     }
 
@@ -183,14 +224,14 @@ final class Relaxation {
         }
         double scale = unit * (1L << shift);
         long sum = 0;
-        for (int row = 0; row < count; row++) {
-            double price = tableau.reducedCost(weight.length + row) + much * tableau.ray(weight.length + row);
-            if (price > 0) {
+        for (int slot = 0; slot < slots; slot++) {
+            Clause clause = rows[slot];
+            double price = clause == null ? 0 : price(slot);
+            if (clause != null && price > 0) {
                 long whole = (long) (price * scale);
-                int[] given = rows[row].given();
-                sum += whole * (1 - given.length);
-                subtract(rows[row].oneOf(), whole);
-                subtract(given, -whole);
+                sum += whole * (1 - clause.given().length);
+                subtract(clause.oneOf(), whole);
+                subtract(clause.given(), -whole);
             }
         }
         for (int item = shown.nextSetBit(0); item >= 0; item = shown.nextSetBit(item + 1)) {
@@ -202,6 +243,10 @@ final class Relaxation {
         }
         bound = base - (-sum >> shift);
         return bound;
+    }
+
+    private double price(int slot) {
+        return tableau.reducedCost(weight.length + slot) + much * tableau.ray(weight.length + slot);
     }
 
     private void subtract(int[] items, long amount) {

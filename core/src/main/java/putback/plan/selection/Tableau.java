@@ -15,6 +15,9 @@ final class Tableau {
     private static final double PIVOT = 1e-7;
     private static final double FEASIBLE = 1e-7;
 
+    /** Rows that are off by less than this share of the most are not measured. */
+    private static final double SHARE = 0.3;
+
     private final double[] lower;
     private final double[] upper;
     private final Basis basis;
@@ -62,6 +65,21 @@ final class Tableau {
         basis.addRow(row, rest);
         lower[rest] = 0;
         upper[rest] = Double.POSITIVE_INFINITY;
+    }
+
+    /** Whether the row of this rest has more than it asks for, so that it says nothing now. */
+    boolean hasRoom(int rest) {
+        return basis.rowOf(rest) >= 0 && basicValue[basis.rowOf(rest)] > PIVOT;
+    }
+
+    /** Takes a row out that has room; nothing else changes. */
+    void removeRow(int rest) {
+        int row = basis.rowOf(rest);
+        int last = grid.rows() - 1;
+        basicValue[row] = basicValue[last];
+        grid.removeRow(row);
+        basis.removeRow(row, last);
+        rayRow = -1;
     }
 
     private void addTo(int row, int variable, int factor) {
@@ -152,18 +170,29 @@ final class Tableau {
                 : basis.columnOf(variable) >= 0 ? -raySign * grid.at(rayRow, basis.columnOf(variable)) : 0;
     }
 
+    /** Among the rows that are off by much the one that is off by most for how long it is (steepest edge). */
     private int farthestOff() {
-        int farthest = -1;
-        double most = FEASIBLE;
+        double much = FEASIBLE;
         for (int row = 0; row < grid.rows(); row++) {
-            double value = basicValue[row];
-            double off = Math.max(lower[basis.inRow(row)] - value, value - upper[basis.inRow(row)]);
-            if (off > most) {
-                most = off;
+            much = Math.max(much, SHARE * off(row));
+        }
+        int farthest = -1;
+        double most = 0;
+        for (int row = 0; row < grid.rows(); row++) {
+            double off = off(row);
+            double worth = off > much ? off * off / grid.square(row) : 0;
+            if (worth > most) {
+                most = worth;
                 farthest = row;
             }
         }
         return farthest;
+    }
+
+    /** How far the variable of a row is outside its bounds; below 0 inside. */
+    private double off(int row) {
+        int variable = basis.inRow(row);
+        return Math.max(lower[variable] - basicValue[row], basicValue[row] - upper[variable]);
     }
 
     /** The column that keeps all reduced costs right, the one with the larger coefficient among equals. */
