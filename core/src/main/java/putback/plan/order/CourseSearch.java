@@ -12,6 +12,8 @@ import putback.plan.access.Numbers;
 import putback.plan.selection.Choice;
 import putback.plan.selection.Deadlock;
 import putback.plan.selection.Demand;
+import putback.plan.selection.Effort;
+import putback.plan.selection.Least;
 import putback.plan.selection.LeastWork;
 import putback.plan.selection.Room;
 import putback.plan.selection.Selections;
@@ -31,13 +33,16 @@ import putback.sheet.Joint;
  */
 public final class CourseSearch {
     private static final int NODES = 600;
-    private static final int EFFORT = 4_000;
+    private static final int MOST_NODES = 4_000;
+    private static final long FIRST_EFFORT = 30_000_000_000L;
+    private static final long MORE_EFFORT = 5_000_000_000L;
     private static final int STATES = 60_000;
     private static final int STATES_IN_ALL = 240_000;
     private static final int MOST_TO_ORDER = 63;
 
     private final Network network;
     private final Demand demand;
+    private final Effort effort = Effort.of(FIRST_EFFORT);
     private final LeastWork leastWork;
     private final Map<BitSet, Order> orders = new HashMap<>();
     private long bestRank = LeastWork.NO_LIMIT;
@@ -45,15 +50,15 @@ public final class CourseSearch {
     private @Nullable Course best;
     private int nodes;
     /** What the first choice took; below 0 before it is known. */
-    private long firstEffort = -1;
+    private long firstNodes = -1;
 
-    private long effortOnRoom;
+    private long nodesOfRoom;
     private int statesLeft = STATES_IN_ALL;
 
     private CourseSearch(Assembly assembly, Wanted wanted) {
         this.network = Network.of(assembly);
         this.demand = Demand.of(network, wanted);
-        this.leastWork = new LeastWork(demand);
+        this.leastWork = new LeastWork(demand, effort);
     }
 
     /** The best course, or which joints lock each other. */
@@ -74,13 +79,13 @@ public final class CourseSearch {
                 found.selection(), found.moves(), found.setup(), proven || bound == objective, new Minutes(bound));
     }
 
-    private long effort() {
-        return leastWork.effort() + effortOnRoom;
+    private long choosing() {
+        return leastWork.nodes() + nodesOfRoom;
     }
 
     /** Whether the search has to come to an end with what it has. */
     private boolean usedUp() {
-        return nodes > NODES || firstEffort >= 0 && effort() - firstEffort > EFFORT;
+        return nodes > NODES || firstNodes >= 0 && (choosing() - firstNodes > MOST_NODES || effort.usedUp());
     }
 
     /**
@@ -93,13 +98,20 @@ public final class CourseSearch {
             return;
         }
         long setup = cheapBound(certain(within)) * LeastWork.SCALE;
-        Choice choice = leastWork.least(within, bestRank - setup);
-        if (choice == null) {
+        Least least = leastWork.least(within, best == null ? LeastWork.NO_LIMIT : bestRank - setup);
+        Choice choice = least.choice();
+        if (choice != null) {
+            consider(choice);
+        }
+        if (!least.isProven()) {
+            openRank = Math.min(openRank, Math.max(knownRank, least.bound() + setup));
+        }
+        if (choice == null || !least.isProven()) {
             return;
         }
-        consider(choice);
-        if (firstEffort < 0) {
-            firstEffort = effort();
+        if (firstNodes < 0) {
+            firstNodes = choosing();
+            effort.allow(MORE_EFFORT);
         }
         Within all = decideOut(within, choice);
         decideIn(all, choice);
@@ -180,7 +192,7 @@ public final class CourseSearch {
                 asides.set(part);
             }
         }
-        effortOnRoom += room.effort();
+        nodesOfRoom += room.nodes();
         return new Undecided(joints, asides);
     }
 

@@ -29,7 +29,7 @@ final class CoverTree {
     private final long[] weight;
     private final List<Clause> clauses;
     private final Doubts doubts;
-    private final long budget;
+    private final Effort effort;
     private final Relaxation relaxation;
     private final Rounding rounding;
     private final BitSet related = new BitSet();
@@ -39,26 +39,36 @@ final class CoverTree {
     private final int[] trail;
     private int trailed;
     private long limit;
+    /** Whether it will do to find nothing. */
+    private boolean limited;
+
     private long nodes;
+    /** No cover that the search has left out weighs less. */
+    private long givenUp = CoverSolver.NO_LIMIT;
+
     private @Nullable Cover best;
 
     /**
      * @param clauses may grow while the search is on
-     * @param budget nodes after which the search gives up
+     * @param effort the search gives up once it is used up; without a limit, only when it has found a choice
      */
-    CoverTree(long[] weight, List<Clause> clauses, Doubts doubts, long budget) {
+    CoverTree(long[] weight, List<Clause> clauses, Doubts doubts, Effort effort) {
         this.weight = weight;
         this.clauses = clauses;
         this.doubts = doubts;
-        this.budget = budget;
-        this.relaxation = new Relaxation(weight, MOST_CLAUSES);
+        this.effort = effort;
+        this.relaxation = new Relaxation(weight, MOST_CLAUSES, effort);
         this.rounding = new Rounding(weight, clauses, relaxation);
         this.trail = new int[weight.length];
     }
 
-    /** Whether the answer was given up on before it was proven. */
-    boolean exhausted() {
-        return nodes > budget;
+    /** No sound cover below the limit asked for weighs less; {@link CoverSolver#NO_LIMIT} when there is none. */
+    long bound() {
+        return best == null ? givenUp : Math.min(limit, givenUp);
+    }
+
+    private boolean isOver() {
+        return (best != null || limited) && effort.usedUp();
     }
 
     long nodes() {
@@ -78,29 +88,40 @@ final class CoverTree {
             relaxation.fix(item, true);
         }
         limit = Math.min(below, allWeight() + 1);
-        explore();
+        limited = below < CoverSolver.NO_LIMIT;
+        explore(0);
         return best;
     }
 
-    private void explore() {
+    /**
+     * @param known no cover here weighs less
+     */
+    private void explore(long known) {
+        if (isOver()) {
+            givenUp = Math.min(givenUp, known);
+            return;
+        }
         nodes++;
         dropIdle();
         int mark = trailed;
-        if (nodes <= budget && tighten()) {
+        if (tighten()) {
+            long bound = Math.max(known, relaxation.bound());
             int item = mostDoubtful();
             if (item >= 0) {
                 boolean inFirst = relaxation.share(item) > 0.4;
-                decide(item, inFirst);
-                decide(item, !inFirst);
+                decide(item, inFirst, bound);
+                decide(item, !inFirst, bound);
+            } else if (isOver()) {
+                givenUp = Math.min(givenUp, bound);
             }
         }
         undo(mark);
     }
 
-    private void decide(int item, boolean in) {
+    private void decide(int item, boolean in, long known) {
         int mark = trailed;
         fix(item, in);
-        explore();
+        explore(known);
         undo(mark);
     }
 
@@ -124,7 +145,7 @@ final class CoverTree {
             if (relateBroken() || fixTooDear()) {
                 continue;
             }
-            if (nodes % ROUNDED != 1 && hasParts()) {
+            if (isOver() || nodes % ROUNDED != 1 && hasParts()) {
                 return true;
             }
             BitSet chosen = rounding.chosen();

@@ -1,7 +1,6 @@
 package putback.plan.selection;
 
 import java.util.BitSet;
-import org.jspecify.annotations.Nullable;
 import putback.plan.access.Network;
 
 /**
@@ -20,8 +19,6 @@ public final class LeastWork {
     /** A limit above every rank. */
     public static final long NO_LIMIT = CoverSolver.NO_LIMIT;
 
-    private static final long BUDGET = 2_000_000;
-
     /** A cover that takes more nodes than this is found by the other method. */
     private static final long EASY = 40;
 
@@ -32,13 +29,18 @@ public final class LeastWork {
     private final Known known = new Known();
     private final Lacks lacks;
     private final BitSet free = new BitSet();
-    private long effort;
+    private final Effort effort;
+    private long nodes;
 
-    public LeastWork(Demand demand) {
+    /**
+     * @param effort what is found when it is used up is given without proof
+     */
+    public LeastWork(Demand demand, Effort effort) {
+        this.effort = effort;
         this.demand = demand;
         this.network = demand.network();
         this.items = new Items(demand);
-        this.opening = new Opening(demand, items);
+        this.opening = new Opening(demand, items, effort);
         BitSet usable = usable();
         this.lacks = new Lacks(demand, items, opening, usable, known);
         for (int item = usable.nextSetBit(items.joints); item >= 0; item = usable.nextSetBit(item + 1)) {
@@ -65,36 +67,34 @@ public final class LeastWork {
      *
      * @param within joints and asides that are in or out beyond what is required
      * @param limit choices whose rank is not below it are not looked for
-     * @return null when there is no such plan
      */
-    public @Nullable Choice least(Within within, long limit) {
+    public Least least(Within within, long limit) {
         BitSet in = in(within);
         BitSet out = out(within);
         while (true) {
             CoverSolver solver = new CoverSolver(items.weight, EASY);
             Cover cover = solver.least(known.inOrder(), in, out, limit);
-            effort += solver.nodes();
+            nodes += solver.nodes();
             if (solver.exhausted()) {
                 return hard(in, out, limit);
             }
             if (cover == null) {
-                return null;
+                return new Least(null, NO_LIMIT);
             }
             BitSet chosen = withFree(cover.items(), out);
             if (!lacks.learn(chosen, out)) {
-                return choice(chosen, in, cover.weight());
+                return new Least(choice(chosen, in, cover.weight()), cover.weight());
             }
         }
     }
 
-    private @Nullable Choice hard(BitSet in, BitSet out, long limit) {
-        CoverTree tree = new CoverTree(items.weight, known.inOrder(), new Lacking(out), BUDGET);
+    private Least hard(BitSet in, BitSet out, long limit) {
+        CoverTree tree = new CoverTree(items.weight, known.inOrder(), new Lacking(out), effort);
         Cover cover = tree.least(in, out, limit);
-        effort += tree.nodes();
-        if (tree.exhausted()) {
-            throw new IllegalStateException("No proof of the least work after " + BUDGET + " nodes.");
-        }
-        return cover == null ? null : choice(withFree(cover.items(), out), in, cover.weight());
+        nodes += tree.nodes();
+        return cover == null
+                ? new Least(null, tree.bound())
+                : new Least(choice(withFree(cover.items(), out), in, cover.weight()), tree.bound());
     }
 
     private BitSet withFree(BitSet cover, BitSet out) {
@@ -124,8 +124,8 @@ public final class LeastWork {
     }
 
     /** Nodes of search so far, over all questions. */
-    public long effort() {
-        return effort;
+    public long nodes() {
+        return nodes;
     }
 
     private BitSet in(Within within) {

@@ -9,12 +9,20 @@ import putback.plan.access.Ties;
 final class Opening {
     private static final BitSet NEVER = new BitSet();
 
+    /** Numbers looked at to see whether a joint opens, about. */
+    private static final int COST_OF_TRYING = 40;
+
     private final Network network;
     private final Items items;
     private final BitSet forbidden;
     private final Ties ties;
+    private final Effort effort;
 
-    Opening(Demand demand, Items items) {
+    /**
+     * @param effort is told how often joints are tried
+     */
+    Opening(Demand demand, Items items, Effort effort) {
+        this.effort = effort;
         this.network = demand.network();
         this.items = items;
         this.forbidden = demand.forbidden();
@@ -43,6 +51,7 @@ final class Opening {
         while (moved && (goal.isEmpty() || !Landmarks.contains(open, goal))) {
             moved = false;
             ties.rebuild(open, handled);
+            effort.spend(items.joints + (long) COST_OF_TRYING * waiting.cardinality());
             for (int joint = waiting.nextSetBit(0); joint >= 0; joint = waiting.nextSetBit(joint + 1)) {
                 if (canOpen(joint, allowed, open, asides, planned)) {
                     open.set(joint);

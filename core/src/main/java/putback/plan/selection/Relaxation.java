@@ -19,6 +19,7 @@ final class Relaxation {
     private static final int FEW = 64;
 
     private final long[] weight;
+    private final Effort effort;
     private final int shift;
     private final double unit;
     private Tableau tableau;
@@ -43,8 +44,10 @@ final class Relaxation {
 
     /**
      * @param most clauses at most
+     * @param effort is told what solving takes
      */
-    Relaxation(long[] weight, int most) {
+    Relaxation(long[] weight, int most, Effort effort) {
+        this.effort = effort;
         this.weight = weight;
         long sum = 1;
         long heaviest = 1;
@@ -190,6 +193,7 @@ final class Relaxation {
         double rise = 0;
         while (now < limit && stepsLeft-- > 0 && tableau.step()) {
             pivots++;
+            effort.spend((long) (tableau.rows() + 1) * shown.cardinality());
             rise += tableau.raised() * unit;
             if (rise >= limit - now) {
                 now = prove();

@@ -16,7 +16,7 @@ public final class Room {
     private final boolean possible;
     private final long certain;
     private final Bound rest;
-    private long effort;
+    private long nodes;
 
     Room(Items items, Known known, BitSet in, BitSet out) {
         this.items = items;
@@ -52,12 +52,12 @@ public final class Room {
         BitSet more = residue.isIn(item) ? new BitSet() : Items.single(item);
         CoverSolver solver = new CoverSolver(items.weight, TELLING);
         Cover cover = solver.least(residue.clauses(), more, residue.out(), limit - certain);
-        effort += solver.nodes();
+        nodes += solver.nodes();
         return cover != null || solver.exhausted();
     }
 
     /** Nodes of search so far. */
-    public long effort() {
-        return effort;
+    public long nodes() {
+        return nodes;
     }
 }

@@ -82,6 +82,10 @@ final class Tableau {
         rayRow = -1;
     }
 
+    int rows() {
+        return grid.rows();
+    }
+
     private void addTo(int row, int variable, int factor) {
         basicValue[row] += factor * value(variable);
         if (basis.columnOf(variable) >= 0) {

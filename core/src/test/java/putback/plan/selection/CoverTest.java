@@ -50,7 +50,7 @@ class CoverTest {
 
     private static ObjectAssert<@Nullable Cover> both(BitSet in, BitSet out, Clause... clauses) {
         Cover plain = new CoverSolver(WEIGHT, 1000).least(List.of(clauses), in, out, CoverSolver.NO_LIMIT);
-        Cover tree = new CoverTree(WEIGHT, new ArrayList<>(List.of(clauses)), chosen -> false, 1000)
+        Cover tree = new CoverTree(WEIGHT, new ArrayList<>(List.of(clauses)), chosen -> false, Effort.unlimited())
                 .least(in, out, CoverSolver.NO_LIMIT);
         assertThat(tree).isEqualTo(plain);
         return assertThat(tree);

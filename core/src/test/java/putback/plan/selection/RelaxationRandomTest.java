@@ -24,7 +24,7 @@ class RelaxationRandomTest {
     void theBound_isTheLibrarysLeast_roundedUp() {
         for (long seed = 1; seed <= 1500; seed++) {
             CoverProblem problem = problem(seed);
-            Relaxation relaxation = new Relaxation(problem.weight(), MOST);
+            Relaxation relaxation = new Relaxation(problem.weight(), MOST, Effort.unlimited());
             int[] fixed = fixedAtFirst(problem, relaxation);
             problem.clauses().forEach(relaxation::add);
             compare(problem, relaxation, fixed);
@@ -37,7 +37,7 @@ class RelaxationRandomTest {
         for (long seed = 1; seed <= 200; seed++) {
             Random random = new Random(seed);
             CoverProblem problem = seed % 2 == 0 ? CoverProblem.large(seed) : CoverProblem.hard(seed);
-            Relaxation relaxation = new Relaxation(problem.weight(), MOST);
+            Relaxation relaxation = new Relaxation(problem.weight(), MOST, Effort.unlimited());
             int[] fixed = fixedAtFirst(problem, relaxation);
             int added = 0;
             for (int turn = 0; turn < 12; turn++) {
@@ -61,7 +61,7 @@ class RelaxationRandomTest {
     void theBound_isNeverAboveTheLeastWeightOfAllChoices() {
         for (long seed = 1; seed <= 1500; seed++) {
             CoverProblem problem = CoverProblem.small(seed);
-            Relaxation relaxation = new Relaxation(problem.weight(), MOST);
+            Relaxation relaxation = new Relaxation(problem.weight(), MOST, Effort.unlimited());
             fixedAtFirst(problem, relaxation);
             problem.clauses().forEach(relaxation::add);
             long least = problem.leastOfAll();
@@ -78,7 +78,7 @@ class RelaxationRandomTest {
     void theBound_holds_whereNumbersAreLarge() {
         for (long seed = 1; seed <= 60; seed++) {
             CoverProblem problem = CoverProblem.vast(seed);
-            Relaxation relaxation = new Relaxation(problem.weight(), MOST);
+            Relaxation relaxation = new Relaxation(problem.weight(), MOST, Effort.unlimited());
             int[] fixed = fixedAtFirst(problem, relaxation);
             problem.clauses().forEach(relaxation::add);
             compare(problem, relaxation, fixed);
