@@ -11,6 +11,7 @@ import putback.sheet.Height;
 import putback.sheet.Joint;
 import putback.sheet.Letting;
 import putback.sheet.Part;
+import putback.sheet.SeatedSpring;
 
 /** Closes one joint, stage by stage. */
 final class Closing {
@@ -101,7 +102,8 @@ final class Closing {
                             part,
                             "Raise " + Words.the(part) + " on its " + letting.aid() + ", ready for " + Words.of(joint)
                                     + ".")
-                    .aid(letting.aid()));
+                    .aid(letting.aid())
+                    .caution(loadingSpring(part.index())));
         }
         boolean newSpring = Job.isCompressor(letting) && job.renewal.renews(part.index());
         if (newSpring && aids.find(part.index(), letting.aid()) == null) {
@@ -115,6 +117,20 @@ final class Closing {
                 }
             }
         }
+    }
+
+    /** What is said as a part goes up against a spring. */
+    private List<String> loadingSpring(int part) {
+        Ties ties = scene.ties();
+        for (SeatedSpring spring : job.springs) {
+            boolean seated = !Numbers.anyIn(spring.seats(), scene.open);
+            for (int end : spring.ends()) {
+                if (seated && (end == part || end != 0 && ties.heldTogether(end, part))) {
+                    return List.of(Cautions.TAKES_LOAD);
+                }
+            }
+        }
+        return List.of();
     }
 
     private static boolean asksFor(Joint joint, Part part, String aid) {

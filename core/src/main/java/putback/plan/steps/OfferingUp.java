@@ -139,11 +139,15 @@ final class OfferingUp {
         if (scene.ties().off(part.index())) {
             return;
         }
-        log.add(Draft.with(Act.OFFER_UP, part, "Bring " + Words.the(part) + " back to its place.")
-                .minutes(charges.asideBack(part.index())));
+        String text = "Bring " + Words.the(part) + " back to its place";
         for (AidsOn.On aid : aids.all()) {
-            aid.holdsAside &= aid.part.index() != part.index();
+            boolean own = aid.part.index() == part.index();
+            aid.holdsAside &= !own;
+            if (own && !Job.isJack(aid.name)) {
+                text += ", the " + aid.name + " slack but on until it is bolted";
+            }
         }
+        log.add(Draft.with(Act.OFFER_UP, part, text + ".").minutes(charges.asideBack(part.index())));
     }
 
     private static boolean isIn(List<BitSet> pieces, int part) {

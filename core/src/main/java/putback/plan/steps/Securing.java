@@ -20,6 +20,8 @@ final class Securing {
     private final Cautions cautions;
     private final BareSprings springs;
     private final Pivots pivots;
+    /** What flopped with the joint before open, and was seen to then. */
+    private List<BitSet> flopped = List.of();
 
     Securing(Job job, StepLog log, AidsOn aids, ApartScene scene, Cautions cautions, BareSprings springs) {
         this.job = job;
@@ -87,13 +89,18 @@ final class Securing {
         return there != null && Job.isJack(letting.aid()) && !Job.isJack(there.name) ? null : there;
     }
 
-    /** A small end left on its pivot is no weight, where the sheet names what else the joint lets go. */
+    /**
+     * What this joint leaves on its pivots. A small end there is no weight, where the sheet names what else the joint lets
+     * go.
+     */
     private void supportWhatFlops(Joint joint, BitSet asideNext) {
         BitSet after = (BitSet) scene.open.clone();
         after.set(joint.index());
-        for (BitSet group : pivots.flopping(after)) {
+        List<BitSet> before = flopped;
+        flopped = pivots.flopping(after);
+        for (BitSet group : flopped) {
             boolean small = !joint.letsGo().isEmpty() && pivots.isLooseEnd(group, after);
-            if (small || aids.holding(group) != null || group.intersects(asideNext)) {
+            if (before.contains(group) || small || aids.holding(group) != null || group.intersects(asideNext)) {
                 continue;
             }
             Part part = job.part(
