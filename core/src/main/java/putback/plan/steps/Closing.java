@@ -22,6 +22,7 @@ final class Closing {
     private final Charges charges;
     private final Cautions cautions;
     private final OfferingUp offeringUp;
+    private final UnderJack underJack;
 
     Closing(
             Job job,
@@ -38,6 +39,7 @@ final class Closing {
         this.charges = charges;
         this.cautions = cautions;
         this.offeringUp = offeringUp;
+        this.underJack = new UnderJack(job);
     }
 
     void close(Task.Kind kind, Joint joint) {
@@ -60,10 +62,12 @@ final class Closing {
         for (Letting letting : joint.letsGo()) {
             prepareAid(joint, letting);
         }
+        List<String> under = underJack.at(joint, scene.ties(), scene.lowerings);
         scene.start(joint);
         Draft draft = Draft.at(Act.START, joint, UndoText.start(joint, back))
                 .minutes(charges.start(joint))
                 .caution(cautions.start(joint, back))
+                .caution(under)
                 .caution(dangling(joint));
         log.add(
                 job.threaded(joint)

@@ -20,6 +20,7 @@ final class WayApart {
     private final TyingUp tyingUp;
     private final BareSprings bareSprings;
     private final Scrapped scrapped;
+    private final UnderJack underJack;
 
     WayApart(Job job, StepLog log, AidsOn aids, Charges charges) {
         this.job = job;
@@ -34,6 +35,7 @@ final class WayApart {
         this.takingOff = new TakingOff(job, log, aids, scene, charges);
         this.tyingUp = new TyingUp(job, log, aids, scene, charges, cautions);
         this.scrapped = Scrapped.of(job);
+        this.underJack = new UnderJack(job);
     }
 
     ApartScene scene() {
@@ -76,6 +78,7 @@ final class WayApart {
                 .minutes(Charges.undo(joint, scene.loosened.get(joint.index())))
                 .caution(Cautions.leftHand(joint))
                 .caution(cautions.undo(joint, scene.open))
+                .caution(underJack.at(joint, scene.ties(), scene.lowerings))
                 .caution(bareSprings.before(joint)));
         Ties before = scene.ties();
         scene.open(joint.index());
