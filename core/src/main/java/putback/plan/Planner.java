@@ -8,6 +8,7 @@ import putback.plan.order.CourseSearch;
 import putback.plan.order.Courses;
 import putback.plan.order.Move;
 import putback.plan.selection.Deadlock;
+import putback.plan.selection.Effort;
 import putback.plan.selection.Wanted;
 import putback.plan.steps.RoundTrip;
 import putback.plan.steps.Step;
@@ -19,11 +20,17 @@ import putback.sheet.Joint;
 
 /** Plans the round trip with the least work and set-up on the way apart. */
 public final class Planner {
+    /** Some ten seconds of one processor; a whole corner of a car takes a thousandth of it. */
+    private static final long MOST_EFFORT = 30_000_000_000L;
+
+    /** Costs are asked for by the dozen. */
+    private static final int MANY = 100;
+
     private Planner() {}
 
     /** The best plan with its proof, or the joints and parts that lock each other. */
     public static Planned plan(Assembly assembly, Wanted wanted) {
-        Courses courses = CourseSearch.best(assembly, wanted);
+        Courses courses = CourseSearch.best(assembly, wanted, Effort.of(MOST_EFFORT));
         if (courses instanceof Courses.Found found) {
             return new Planned.Sound(plan(assembly, wanted, found.course()));
         }
@@ -32,7 +39,7 @@ public final class Planner {
 
     /** What the best plan takes, without its tools, parts and reasons; or why there is none. */
     public static Parsed<PlanCost> cost(Assembly assembly, Wanted wanted) {
-        Courses courses = CourseSearch.best(assembly, wanted);
+        Courses courses = CourseSearch.best(assembly, wanted, Effort.of(MOST_EFFORT / MANY));
         if (courses instanceof Courses.Found found) {
             Course course = found.course();
             RoundTrip trip = StepBuilder.build(assembly, wanted, course.selection(), course.moves());

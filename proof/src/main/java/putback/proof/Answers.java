@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import putback.plan.order.Course;
 import putback.plan.order.CourseSearch;
 import putback.plan.order.Courses;
+import putback.plan.selection.Effort;
 import putback.plan.selection.Selected;
 import putback.plan.selection.Selector;
 import putback.plan.selection.Wanted;
@@ -24,7 +25,7 @@ final class Answers {
 
     /** Least work and set-up together. */
     static BigDecimal workAndSetup(Assembly assembly, Wanted wanted) {
-        if (CourseSearch.best(assembly, wanted) instanceof Courses.Found found) {
+        if (CourseSearch.best(assembly, wanted, Effort.unlimited()) instanceof Courses.Found found) {
             Course course = found.course();
             return course.selection().work().plus(course.setup()).decimal();
         }
@@ -33,7 +34,7 @@ final class Answers {
 
     /** What no selection and order can be below. */
     static BigDecimal bound(Assembly assembly, Wanted wanted) {
-        return CourseSearch.best(assembly, wanted) instanceof Courses.Found found
+        return CourseSearch.best(assembly, wanted, Effort.unlimited()) instanceof Courses.Found found
                 ? found.course().bound().decimal()
                 : NO_WAY;
     }

@@ -34,15 +34,16 @@ import putback.sheet.Joint;
 public final class CourseSearch {
     private static final int NODES = 600;
     private static final int MOST_NODES = 4_000;
-    private static final long FIRST_EFFORT = 30_000_000_000L;
-    private static final long MORE_EFFORT = 5_000_000_000L;
+    /** The first choice may take this many times the effort that all others together may. */
+    private static final int FIRST_AGAINST_REST = 6;
+
     private static final int STATES = 60_000;
     private static final int STATES_IN_ALL = 240_000;
     private static final int MOST_TO_ORDER = 63;
 
     private final Network network;
     private final Demand demand;
-    private final Effort effort = Effort.of(FIRST_EFFORT);
+    private final Effort effort;
     private final LeastWork leastWork;
     private final Map<BitSet, Order> orders = new HashMap<>();
     private long bestRank = LeastWork.NO_LIMIT;
@@ -55,15 +56,20 @@ public final class CourseSearch {
     private long nodesOfRoom;
     private int statesLeft = STATES_IN_ALL;
 
-    private CourseSearch(Assembly assembly, Wanted wanted) {
+    private CourseSearch(Assembly assembly, Wanted wanted, Effort effort) {
+        this.effort = effort;
         this.network = Network.of(assembly);
         this.demand = Demand.of(network, wanted);
         this.leastWork = new LeastWork(demand, effort);
     }
 
-    /** The best course, or which joints lock each other. */
-    public static Courses best(Assembly assembly, Wanted wanted) {
-        CourseSearch search = new CourseSearch(assembly, wanted);
+    /**
+     * The best course, or which joints lock each other.
+     *
+     * @param effort for the first choice; where it is used up, the best found comes without proof
+     */
+    public static Courses best(Assembly assembly, Wanted wanted, Effort effort) {
+        CourseSearch search = new CourseSearch(assembly, wanted, effort);
         search.explore(Within.anything(), 0);
         Course found = search.best;
         return found == null
@@ -111,7 +117,7 @@ public final class CourseSearch {
         }
         if (firstNodes < 0) {
             firstNodes = choosing();
-            effort.allow(MORE_EFFORT);
+            effort.allow(effort.limit() / FIRST_AGAINST_REST);
         }
         Within all = decideOut(within, choice);
         decideIn(all, choice);

@@ -28,6 +28,10 @@ public final class Effort {
         spent += numbers;
     }
 
+    public long limit() {
+        return limit;
+    }
+
     public boolean usedUp() {
         return spent > limit;
     }
