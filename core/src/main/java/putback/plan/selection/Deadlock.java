@@ -16,6 +16,9 @@ import putback.plan.access.Ties;
  * @param reasons one sentence for each joint, in the same order
  */
 public record Deadlock(List<Integer> joints, List<Integer> parts, List<String> reasons) {
+    /** Of more stuck joints a smallest deadlock takes too long to find; one ring of them is told. */
+    private static final int MOST_SHRUNK = 60;
+
     public Deadlock {
         joints = List.copyOf(joints);
         parts = List.copyOf(parts);
@@ -27,17 +30,36 @@ public record Deadlock(List<Integer> joints, List<Integer> parts, List<String> r
         return new Finder(demand).find();
     }
 
+    /** Joints that stay shut whatever is opened, without any job: none of those comes into a plan. */
+    static BitSet alwaysStuck(Network network) {
+        Finder finder = new Finder(network, new BitSet(), new BitSet());
+        BitSet stuck = (BitSet) finder.all.clone();
+        stuck.andNot(finder.openable(new BitSet()));
+        return stuck;
+    }
+
+    /** Whether what this demand asks for opens, were everything else to be opened for it. */
+    static boolean leavesOpen(Demand demand) {
+        BitSet shut = demand.required();
+        shut.andNot(new Finder(demand).openable(new BitSet()));
+        return shut.isEmpty();
+    }
+
     /** Frees one joint after the other and keeps those without which the rest would open. */
     private static final class Finder {
-        private final Demand demand;
+        private final BitSet forbidden;
         private final Network network;
         private final BitSet all = new BitSet();
         private final BitSet planned;
 
         Finder(Demand demand) {
-            this.demand = demand;
-            this.network = demand.network();
-            this.planned = demand.required();
+            this(demand.network(), demand.forbidden(), demand.required());
+        }
+
+        Finder(Network network, BitSet forbidden, BitSet planned) {
+            this.network = network;
+            this.forbidden = forbidden;
+            this.planned = planned;
             all.set(0, network.joints());
         }
 
@@ -47,16 +69,58 @@ public record Deadlock(List<Integer> joints, List<Integer> parts, List<String> r
             BitSet wantedStuck = (BitSet) stuck.clone();
             wantedStuck.and(planned);
             if (wantedStuck.isEmpty()) {
-                return describe(withOrder());
+                return describe(withOrder(), withOrder());
             }
-            BitSet best = stuck;
-            for (int first = stuck.nextSetBit(0); first >= 0; first = stuck.nextSetBit(first + 1)) {
-                BitSet lock = shrink(stuck, first);
+            if (stuck.cardinality() > MOST_SHRUNK) {
+                return describe(ring(stuck, wantedStuck.nextSetBit(0)), stuck);
+            }
+            BitSet best = shrink(stuck, wantedStuck.nextSetBit(0));
+            BitSet near = best;
+            for (int first = near.nextSetBit(0); first >= 0; first = near.nextSetBit(first + 1)) {
+                BitSet lock = shrink(near, first);
                 if (lock.cardinality() < best.cardinality()) {
                     best = lock;
                 }
             }
-            return describe(best);
+            return describe(best, best);
+        }
+
+        /** From one stuck joint on to one that it waits for, until they come round again. */
+        private BitSet ring(BitSet stuck, int start) {
+            BitSet open = (BitSet) all.clone();
+            open.andNot(stuck);
+            Ties ties = new Ties(network);
+            ties.rebuild(open);
+            List<Integer> path = new ArrayList<>();
+            int joint = start;
+            while (joint >= 0 && !path.contains(joint)) {
+                path.add(joint);
+                joint = waitsFor(joint, stuck, open, ties);
+            }
+            BitSet ring = new BitSet();
+            for (int other : path.subList(Math.max(0, path.indexOf(joint)), path.size())) {
+                ring.set(other);
+            }
+            return ring;
+        }
+
+        /** A stuck joint that keeps this one shut; -1 where it is shut for another reason. */
+        private int waitsFor(int joint, BitSet stuck, BitSet open, Ties ties) {
+            for (int before : network.after(joint)) {
+                if (stuck.get(before)) {
+                    return before;
+                }
+            }
+            for (int[] clause : network.clauses(joint)) {
+                for (int part : inTheWay(joint, clause, open, ties)) {
+                    for (int holding : network.jointsOf(part)) {
+                        if (stuck.get(holding) && holding != joint) {
+                            return holding;
+                        }
+                    }
+                }
+            }
+            return -1;
         }
 
         /** Required joints of which each has to come ahead of another, or is ruined for another's sake. */
@@ -95,7 +159,6 @@ public record Deadlock(List<Integer> joints, List<Integer> parts, List<String> r
         private BitSet openable(BitSet freed) {
             BitSet open = (BitSet) freed.clone();
             Ties ties = new Ties(network);
-            BitSet forbidden = demand.forbidden();
             boolean moved = true;
             while (moved) {
                 moved = false;
@@ -113,9 +176,9 @@ public record Deadlock(List<Integer> joints, List<Integer> parts, List<String> r
             return open;
         }
 
-        private Deadlock describe(BitSet lock) {
+        private Deadlock describe(BitSet lock, BitSet shut) {
             BitSet open = (BitSet) all.clone();
-            open.andNot(lock);
+            open.andNot(shut);
             Ties ties = new Ties(network);
             ties.rebuild(open);
             TreeSet<Integer> parts = new TreeSet<>();
@@ -128,7 +191,7 @@ public record Deadlock(List<Integer> joints, List<Integer> parts, List<String> r
 
         private String reason(int joint, BitSet open, Ties ties, TreeSet<Integer> parts) {
             String name = name(joint);
-            if (demand.forbidden().get(joint)) {
+            if (forbidden.get(joint)) {
                 return name + " stays closed, because it is inside what is renewed in one piece";
             }
             for (int before : network.after(joint)) {
@@ -137,8 +200,12 @@ public record Deadlock(List<Integer> joints, List<Integer> parts, List<String> r
                 }
             }
             for (int[] clause : network.clauses(joint)) {
-                List<String> inTheWay = inTheWay(joint, clause, open, ties, parts);
-                if (inTheWay.size() == clause.length) {
+                List<String> inTheWay = new ArrayList<>();
+                for (int part : inTheWay(joint, clause, open, ties)) {
+                    inTheWay.add(network.assembly().parts().get(part).name());
+                    parts.add(part);
+                }
+                if (!inTheWay.isEmpty()) {
                     return name + " has " + String.join(" and ", inTheWay) + " in its way";
                 }
             }
@@ -152,18 +219,16 @@ public record Deadlock(List<Integer> joints, List<Integer> parts, List<String> r
                     : name + " cannot be opened together with the others";
         }
 
-        private List<String> inTheWay(int joint, int[] clause, BitSet open, Ties ties, TreeSet<Integer> parts) {
-            List<String> names = new ArrayList<>();
+        /** The parts of a clause that is not met; none where one of them is clear. */
+        private List<Integer> inTheWay(int joint, int[] clause, BitSet open, Ties ties) {
+            List<Integer> all = new ArrayList<>();
             for (int part : clause) {
-                if (!ties.separated(part, joint) && !Accessibility.isAside(network, part, open, network.asides())) {
-                    names.add(network.assembly().parts().get(part).name());
-                    parts.add(part);
+                if (ties.separated(part, joint) || Accessibility.isAside(network, part, open, network.asides())) {
+                    return List.of();
                 }
+                all.add(part);
             }
-            if (names.size() < clause.length) {
-                return List.of();
-            }
-            return names;
+            return all;
         }
 
         private String name(int joint) {
