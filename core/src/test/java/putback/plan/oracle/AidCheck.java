@@ -71,7 +71,12 @@ final class AidCheck extends Check {
             if (there) {
                 asked.add(new Asked(j, letting));
             }
-            if (there && letting.letDown() && !off && mayGoDown(part) && !isHeldUpByAnother(j, letting)) {
+            if (there
+                    && letting.letDown()
+                    && !off
+                    && mayGoDown(part)
+                    && !isHeldUpByAnother(j, letting)
+                    && !staysUp(j, part)) {
                 toLetDown.add(new Asked(j, letting));
             }
         }
@@ -95,6 +100,21 @@ final class AidCheck extends Check {
             }
         }
         return false;
+    }
+
+    /** Reading: a part is not let down where its springs stay in and nothing of it is opened any more. */
+    private boolean staysUp(int joint, int part) {
+        BitSet open = (BitSet) scene.open.clone();
+        open.set(joint);
+        Bonds bonds = scene.rules.bonds(open);
+        List<Integer> later = toCome(joint);
+        List<Integer> opened = scene.plan.moves().stream()
+                .filter(Move.Open.class::isInstance)
+                .map(move -> ((Move.Open) move).joint())
+                .toList();
+        boolean more = later.stream()
+                .anyMatch(other -> scene.rules.joint(other).joins().contains(part));
+        return !more && springs.allStay(part, bonds, opened);
     }
 
     private List<Integer> toCome(int joint) {

@@ -1,5 +1,7 @@
 package putback.plan.oracle;
 
+import java.util.Collection;
+import java.util.List;
 import java.util.TreeSet;
 import putback.sheet.Joint;
 import putback.sheet.JointKind;
@@ -19,6 +21,15 @@ final class StandingSprings {
         return rules.assembly().parts().stream()
                 .filter(spring -> spring.entry().storedEnergy() == StoredEnergy.SPRING)
                 .anyMatch(spring -> leaves(spring, joint, part, bonds));
+    }
+
+    /** Whether springs bear on the part, and none of them leaves a seat in this plan. */
+    boolean allStay(int part, Bonds bonds, Collection<Integer> opened) {
+        List<Integer> seats = rules.assembly().joints().stream()
+                .map(Joint::index)
+                .filter(joint -> leaves(joint, part, bonds))
+                .toList();
+        return !seats.isEmpty() && seats.stream().noneMatch(opened::contains);
     }
 
     private boolean leaves(Part spring, int joint, int part, Bonds bonds) {
