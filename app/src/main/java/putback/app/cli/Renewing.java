@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import putback.plan.selection.Target;
 import putback.plan.selection.Wanted;
 import putback.plan.selection.WantedNames;
 import putback.sheet.Assembly;
@@ -14,6 +15,8 @@ final class Renewing {
     static final Option RENEW = Option.values("--renew", "PART-or-UNIT[,...]", "what is renewed: strut, left.strut");
     static final Option SIDE =
             Option.value("--side", "left|right|both", "which side a plain name means; both if not said");
+
+    private static final int LONG = 2 * Columns.WIDTH;
 
     private final List<String> names;
     private final Set<Side> sides;
@@ -82,12 +85,35 @@ final class Renewing {
     Wanted on(Assembly assembly, String sheet, Terminal terminal) {
         WantedNames.Understood understood = WantedNames.understand(assembly, names, sides);
         if (understood instanceof WantedNames.Understood.Clear clear) {
+            if (sides.size() == 1) {
+                existOnce(clear.wanted(), sheet, terminal);
+            }
             return clear.wanted();
         }
         for (String message : ((WantedNames.Understood.Unclear) understood).messages()) {
-            terminal.say("putback: " + sheet + ": " + message);
+            terminal.say(broken("putback: " + sheet + ": " + message));
         }
         return null;
+    }
+
+    /** What has no side is renewed all the same, and whoever asked for one hears of it. */
+    private static void existOnce(Wanted wanted, String sheet, Terminal terminal) {
+        for (Target target : wanted.targets()) {
+            if (target.side() == Side.NONE) {
+                terminal.say(
+                        "putback: " + sheet + ": the " + target.id() + " exists once; --side changes nothing for it");
+            }
+        }
+    }
+
+    /** A long list does not run on in one line. */
+    private static String broken(String message) {
+        if (message.length() <= LONG) {
+            return message;
+        }
+        StringBuilder lines = new StringBuilder();
+        Columns.paragraph(lines, message);
+        return lines.toString().stripTrailing();
     }
 
     static UsageFault fault(String command, String what) {

@@ -7,14 +7,13 @@ import putback.app.papers.Block.Column;
 import putback.app.papers.Block.Row;
 import putback.app.papers.Cell.Mark;
 import putback.app.text.StepLines;
+import putback.app.text.Whereabouts;
 import putback.plan.Plan;
 import putback.plan.steps.Act;
 import putback.plan.steps.Phase;
 import putback.plan.steps.Step;
 import putback.sheet.Height;
 import putback.sheet.Joint;
-import putback.sheet.Side;
-import putback.sheet.Station;
 
 /** The steps of one way, apart or together, each with its cautions and a box to tick. */
 final class StepTable {
@@ -28,8 +27,7 @@ final class StepTable {
     private final List<Step> steps;
     private final HouseStyle style;
     private final List<Row> rows = new ArrayList<>();
-    private @Nullable Station station;
-    private Side side = Side.NONE;
+    private @Nullable Whereabouts here;
 
     private StepTable(List<Step> steps, HouseStyle style) {
         this.steps = steps;
@@ -51,7 +49,7 @@ final class StepTable {
         int at = 0;
         while (at < steps.size()) {
             StepLines lines = StepLines.at(steps, at, steps.size());
-            place(lines.first());
+            place(lines.first(), Whereabouts.of(steps, at));
             rows.add(Row.Cells.of(
                     Cell.of(lines.number()),
                     Cell.of(mark(lines.last())),
@@ -63,18 +61,16 @@ final class StepTable {
         return rows;
     }
 
-    private void place(Step step) {
+    private void place(Step step, Whereabouts now) {
         if (step.act() == Act.HEIGHT) {
             rows.add(new Row.Across("CAR: " + standing(step.height())));
             return;
         }
-        Station here = step.station();
-        if (here == null || here == station && step.side() == side) {
+        if (now.station() == null || now.equals(here)) {
             return;
         }
-        station = here;
-        side = step.side();
-        rows.add(new Row.Across(here.word() + (side == Side.NONE ? "" : ", " + side.word())));
+        here = now;
+        rows.add(new Row.Across(now.text()));
     }
 
     private static String standing(Height height) {

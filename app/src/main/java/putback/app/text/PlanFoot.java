@@ -8,6 +8,9 @@ import putback.app.text.Page.Ink;
 import putback.plan.PartNeed;
 import putback.plan.Plan;
 import putback.plan.ToolUse;
+import putback.plan.tools.AidNeed;
+import putback.plan.tools.Aids;
+import putback.plan.tools.TorqueNeed;
 import putback.plan.tools.Tray;
 import putback.plan.tools.TrayAid;
 import putback.plan.tools.WrenchUse;
@@ -80,17 +83,46 @@ final class PlanFoot {
         }
     }
 
+    /** Where no toolbox is known: what it takes besides sockets and spanners, without a word about who has it. */
+    private void needed() {
+        TorqueNeed torque = TorqueNeed.of(plan.steps());
+        List<AidNeed> aids = Aids.of(plan.steps());
+        if (torque == null && aids.isEmpty()) {
+            return;
+        }
+        page.gap().heading("AIDS", "");
+        if (torque != null) {
+            String range = torque.least().equals(torque.most())
+                    ? torque.least().text()
+                    : torque.least().text() + " to " + torque.most().text();
+            page.words(Ink.PLAIN, "  ", "torque wrench, for " + range + ", " + steps(torque.steps()));
+            if (!torque.angled().isEmpty()) {
+                page.words(Ink.PLAIN, "  ", "angle gauge, " + steps(torque.angled()));
+            }
+        }
+        for (AidNeed aid : aids) {
+            page.words(Ink.PLAIN, "  ", aid.name() + count(aid.atOnce()) + ", put on in " + steps(aid.steps()));
+        }
+    }
+
+    private static String count(int atOnce) {
+        return atOnce > 1 ? ", " + atOnce + " at once" : "";
+    }
+
     private void aids() {
-        if (tray == null || tray.aids().isEmpty()) {
+        if (tray == null) {
+            needed();
+            return;
+        }
+        if (tray.aids().isEmpty()) {
             return;
         }
         page.gap().heading("AIDS", "");
         for (TrayAid aid : tray.aids()) {
-            String count = aid.atOnce() > 1 ? ", " + aid.atOnce() + " at once" : "";
             page.words(
                     Ink.PLAIN,
                     "  ",
-                    aid.name() + count + ", put on in " + steps(aid.steps()) + TrayText.have(aid.have()));
+                    aid.name() + count(aid.atOnce()) + ", put on in " + steps(aid.steps()) + TrayText.have(aid.have()));
         }
     }
 

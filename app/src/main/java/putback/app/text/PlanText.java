@@ -10,8 +10,6 @@ import putback.plan.steps.Step;
 import putback.plan.tools.Limits;
 import putback.plan.tools.Tray;
 import putback.sheet.Height;
-import putback.sheet.Side;
-import putback.sheet.Station;
 import putback.tightening.toolbox.Tightened;
 
 /** The ladder as text: each step on a rail, the mark on it showing how the fixing is left. */
@@ -21,8 +19,7 @@ public final class PlanText {
     private final Page page;
     private final int digits;
     private final @Nullable Tray tray;
-    private @Nullable Station station;
-    private Side side = Side.NONE;
+    private @Nullable Whereabouts here;
 
     private PlanText(Plan plan, @Nullable Tray tray, Screen screen) {
         this.plan = plan;
@@ -102,7 +99,7 @@ public final class PlanText {
             if (lines.first().act() == Act.HEIGHT) {
                 height(lines);
             } else {
-                place(lines.first(), rail);
+                place(Whereabouts.of(steps, at), rail);
                 page.row(
                         "  " + lines.mark(rail), "  " + rail, number(lines), Ink.FAINT, lines.words(), lines.minutes());
             }
@@ -126,15 +123,12 @@ public final class PlanText {
     }
 
     /** A small heading where the mechanic goes to another place or another side. */
-    private void place(Step step, String rail) {
-        Station here = step.station();
-        if (here == null || (here == station && step.side() == side)) {
+    private void place(Whereabouts now, String rail) {
+        if (now.station() == null || now.equals(here)) {
             return;
         }
-        station = here;
-        side = step.side();
-        String word = here.word() + (side == Side.NONE ? "" : ", " + side.word());
-        page.row(rail.equals(" ") ? "    " : "  ├─", "  " + rail + " ", " ", Ink.PLAIN, word, "");
+        here = now;
+        page.row(rail.equals(" ") ? "    " : "  ├─", "  " + rail + " ", " ", Ink.PLAIN, now.text(), "");
     }
 
     private void below(StepLines lines, String rail) {

@@ -6,6 +6,7 @@ import putback.app.text.Page.Ink;
 import putback.plan.Plan;
 import putback.plan.Reasons;
 import putback.plan.steps.Act;
+import putback.plan.steps.Phase;
 import putback.plan.steps.Step;
 import putback.sheet.Joint;
 
@@ -48,6 +49,9 @@ public final class WhyText {
     }
 
     private static String without(Step step) {
+        if (step.act() == Act.CHECK && step.phase() == Phase.APART) {
+            return "A later step sets what is measured here, and then it can no longer be seen.";
+        }
         return step.act() == Act.HEIGHT
                 ? "The steps that follow are done with the car standing like this."
                 : step.act() == Act.CHECK

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import putback.sheet.JointKind;
 
 class PlanCommandTest {
@@ -100,6 +101,41 @@ class PlanCommandTest {
             assertThat(said.exit()).isEqualTo(Exit.BAD_INPUT);
             assertThat(said.err()).contains("a?[31m?b").doesNotContain("\u001b", "\u009b");
         }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"lower-arm", "Lower arm", "LOWERARM", "left lower arm", "left.lower-arm"})
+    void partNamedAsOnTheLadder_isTaken(String name) {
+        Said said = Said.by("plan", "front-strut", "--side", "left", "--renew", name);
+        assertThat(said.exit()).isEqualTo(Exit.DONE);
+        assertThat(said.out())
+                .isEqualTo(Said.by("plan", "front-strut", "--side", "left", "--renew", "arm")
+                        .out());
+    }
+
+    @Test
+    void partNamedAsOnTheLadderAlmost_isHintedAtWithItsId() {
+        assertThat(Said.by("plan", "front-strut", "--renew", "lower-arn").err()).contains("maybe arm (Lower arm)");
+    }
+
+    @Test
+    void wordLikeNothing_isAnsweredWithIdsAndNamesInShortLines() {
+        Said said = Said.by("plan", "front-strut", "--renew", "quux-and-more");
+        assertThat(said.exit()).isEqualTo(Exit.BAD_INPUT);
+        assertThat(said.err().replace('\n', ' ')).contains(" arm (Lower arm),");
+        assertThat(said.err().lines()).hasSizeGreaterThan(3).allMatch(line -> line.length() <= 80);
+    }
+
+    @Test
+    void sideOfWhatExistsOnce_isSaidAndTheRestGoesOn() {
+        assertThat(Said.by("plan", "front-strut", "--renew", "left.rack").err())
+                .contains("the rack exists once and has no side; write rack");
+        Said said = Said.by("plan", "front-strut", "--renew", "rack", "--side", "left");
+        assertThat(said.exit()).isEqualTo(Exit.DONE);
+        assertThat(said.err().lines())
+                .containsExactly("putback: front-strut: the rack exists once; --side changes nothing for it");
+        assertThat(said.out())
+                .isEqualTo(Said.by("plan", "front-strut", "--renew", "rack").out());
     }
 
     @Test

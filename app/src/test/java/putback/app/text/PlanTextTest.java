@@ -14,6 +14,7 @@ import putback.plan.Planned;
 import putback.plan.Planner;
 import putback.plan.selection.WantedNames;
 import putback.plan.steps.Step;
+import putback.plan.tools.Limits;
 import putback.sheet.Side;
 import putback.store.sheets.Read;
 import putback.store.sheets.SheetReader;
@@ -44,6 +45,29 @@ class PlanTextTest {
 
     private static String joined(String text) {
         return text.replaceAll("[│├─○◌◐●]", " ").replaceAll("\\s+", " ");
+    }
+
+    @Test
+    void whatIsOfferedUp_standsUnderTheHeadingOfItsFixing() {
+        String together = text(plan("front-strut", "complete-arm"), 200);
+        together = together.substring(together.indexOf("TOGETHER"));
+        assertThat(together.lines().skip(1).findFirst().orElseThrow()).contains("underneath, ");
+        assertThat(joined(together)).containsPattern("underneath, (left|right) \\d+ Offer up the new [a-z ]+, \\1");
+    }
+
+    @Test
+    void footNamesTorqueWrenchStandsAndCompressor_withoutAToolbox() {
+        Plan plan = plan("front-strut", "strut");
+        String foot = text(plan, 200);
+        foot = foot.substring(foot.indexOf("AIDS"), foot.indexOf("PARTS"));
+        List<Integer> torqued = plan.steps().stream()
+                .filter(step -> Limits.of(step) != null)
+                .map(Step::number)
+                .toList();
+        assertThat(joined(foot))
+                .containsPattern("torque wrench, for \\d+ N·m \\([0-9.]+ lbf·ft\\) to \\d+ N·m")
+                .contains("spring compressor", "stands, put on in step")
+                .contains(torqued.get(0) + ", " + torqued.get(1));
     }
 
     @ParameterizedTest

@@ -30,6 +30,20 @@ public record Deadlock(List<Integer> joints, List<Integer> parts, List<String> r
         return new Finder(demand).find();
     }
 
+    /**
+     * What keeps one joint shut: a smallest deadlock takes too long to find among many, and a ring of them says as much.
+     *
+     * @param stuck all that stay shut whatever is opened
+     */
+    static Deadlock around(Network network, BitSet stuck, int joint) {
+        Finder finder = new Finder(network, new BitSet(), new BitSet());
+        return finder.describe(finder.ring(stuck, joint), stuck);
+    }
+
+    static boolean isTooManyToShrink(BitSet stuck) {
+        return stuck.cardinality() > MOST_SHRUNK;
+    }
+
     /** Joints that stay shut whatever is opened, without any job: none of those comes into a plan. */
     static BitSet alwaysStuck(Network network) {
         Finder finder = new Finder(network, new BitSet(), new BitSet());

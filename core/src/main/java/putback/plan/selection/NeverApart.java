@@ -65,7 +65,11 @@ public final class NeverApart {
         if (!stuck.intersects(demand.required()) && (isFree(demand) || Deadlock.leavesOpen(demand))) {
             return;
         }
-        Deadlock lock = Deadlock.in(demand);
+        BitSet shut = demand.required();
+        shut.and(stuck);
+        Deadlock lock = shut.isEmpty() || !Deadlock.isTooManyToShrink(stuck)
+                ? Deadlock.in(demand)
+                : Deadlock.around(network, stuck, shut.nextSetBit(0));
         String alike = plain(lock.joints());
         barred.computeIfAbsent(alike, joints -> new LinkedHashSet<>()).add(id);
         reasons.putIfAbsent(alike, shortly(lock.reasons()));

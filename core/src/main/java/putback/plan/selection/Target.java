@@ -1,6 +1,7 @@
 package putback.plan.selection;
 
 import putback.sheet.Part;
+import putback.sheet.Side;
 import putback.sheet.Unit;
 
 /** One thing to renew. */
@@ -16,6 +17,16 @@ public sealed interface Target {
         public String name() {
             return part.name();
         }
+
+        @Override
+        public String plainName() {
+            return part.entry().name();
+        }
+
+        @Override
+        public Side side() {
+            return part.side();
+        }
     }
 
     /** Parts in one piece: every joint between them and the rest is opened, and none inside. */
@@ -29,6 +40,16 @@ public sealed interface Target {
         public String name() {
             return unit.name();
         }
+
+        @Override
+        public String plainName() {
+            return unit.entry().name();
+        }
+
+        @Override
+        public Side side() {
+            return unit.side();
+        }
     }
 
     /** With its side, such as {@code left.strut}. */
@@ -36,4 +57,10 @@ public sealed interface Target {
 
     /** As a person says it, such as {@code Strut, left}. */
     String name();
+
+    /** Without its side, such as {@code Strut}. */
+    String plainName();
+
+    /** Where it is; none for what exists once. */
+    Side side();
 }

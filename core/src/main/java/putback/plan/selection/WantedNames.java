@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Set;
 import putback.quantity.Shown;
 import putback.sheet.Assembly;
-import putback.sheet.Nearest;
 import putback.sheet.Part;
 import putback.sheet.Side;
 import putback.sheet.Unit;
@@ -31,7 +30,8 @@ public final class WantedNames {
     }
 
     /**
-     * Reads names such as {@code strut}, {@code left.strut} or {@code complete-strut}.
+     * Reads names such as {@code strut}, {@code left.strut} or {@code complete-strut}; what is no id may be what the part
+     * is called, such as {@code Lower arm}.
      *
      * @param names parts or units, with or without their side
      * @param sides which sides a plain name means, and a name with its side has to be on; ignored for what exists once
@@ -47,7 +47,11 @@ public final class WantedNames {
                         Shown.text(name) + " is not on the side that is asked for; name it without its side, or ask"
                                 + " for its own side or both");
             } else if (found.isEmpty()) {
-                messages.add(unknown(known, name));
+                ByName byName = new ByName(known, sides);
+                found = byName.find(name);
+                if (found.isEmpty()) {
+                    messages.add(byName.unknown(name));
+                }
             }
             for (Target target : found) {
                 wanted.putIfAbsent(target.id(), target);
@@ -97,19 +101,5 @@ public final class WantedNames {
             }
         }
         return found;
-    }
-
-    private static String unknown(Map<String, Target> known, String name) {
-        if (name.equals("body")) {
-            return "body is the car itself and cannot be renewed; name a part that comes off it";
-        }
-        String near = Nearest.to(name, known.keySet());
-        List<String> plain = known.keySet().stream()
-                .map(id -> id.substring(id.indexOf('.') + 1))
-                .distinct()
-                .toList();
-        String nearPlain = near.isEmpty() ? Nearest.to(name, plain) : near;
-        return "no part or unit is called " + Shown.text(name)
-                + (nearPlain.isEmpty() ? "; there are: " + String.join(", ", plain) : "; maybe " + nearPlain);
     }
 }

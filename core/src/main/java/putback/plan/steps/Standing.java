@@ -8,6 +8,10 @@ import putback.sheet.Part;
 
 /** How the car is made to stand, said so that it stays there. */
 final class Standing {
+    private static final String LOAD_BY_JACK =
+            "Load the suspension to ride height with a jack under the arm or hub: hub centre to arch as measured when the"
+                    + " car came in.";
+
     private final Job job;
 
     Standing(Job job) {
@@ -23,6 +27,26 @@ final class Standing {
             case RIDE_HEIGHT -> wheelOff ? loadByJack() : loadOnWheels();
             case ON_WHEELS, ANY -> lower();
         };
+    }
+
+    /** Whether a height is set later that somebody has to have measured while the car still stood on its wheels. */
+    static boolean isToBeMeasured(List<Step> steps) {
+        for (Step step : steps) {
+            if (step.act() == Act.HEIGHT && step.text().equals(LOAD_BY_JACK)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** As the car came in, before anything is done to it. */
+    static Draft measure() {
+        return Draft.of(
+                        Act.CHECK,
+                        "Measure hub centre to arch, left and right, and write it down: ride height is set by it later.")
+                .caution(
+                        List.of(
+                                "On level ground, nobody in it, tyres at their pressure: once it hangs, nobody can tell any more."));
     }
 
     private Draft raise() {
@@ -56,10 +80,7 @@ final class Standing {
     }
 
     private static Draft loadByJack() {
-        return Draft.of(
-                        Act.HEIGHT,
-                        "Load the suspension to ride height with a jack under the arm or hub: hub centre to arch as measured"
-                                + " when the car came in.")
+        return Draft.of(Act.HEIGHT, LOAD_BY_JACK)
                 .caution(List.of(
                         "Both sides alike, or the bar pulls the other way.",
                         "The car stays on its stands: the jack only loads the arm, and it is not what you lie under."));

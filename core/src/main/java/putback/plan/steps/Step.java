@@ -60,6 +60,13 @@ public record Step(
         cautions = List.copyOf(cautions);
     }
 
+    /** The same step at another place. */
+    Step withNumber(int at) {
+        return new Step(
+                at, phase, act, joint, part, with, aid, followUp, fastener, side, station, height, tool, hold, minutes,
+                setup, stages, why, cautions, text);
+    }
+
     /** The same step with its reasons. */
     public Step withWhy(List<String> reasons) {
         return new Step(

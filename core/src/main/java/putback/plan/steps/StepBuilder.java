@@ -28,6 +28,9 @@ public final class StepBuilder {
         new Turn(job, log, aids).run();
         new WayTogether(job, log, aids, charges, apart.scene()).run();
         new LastChecks(job, log).run(charges.owed(apart.scene().movedAside));
+        if (Standing.isToBeMeasured(log.steps())) {
+            log.beforeAll(Standing.measure());
+        }
         return log.finished(job.moves);
     }
 }

@@ -91,6 +91,26 @@ final class StepLog {
                 draft.text));
     }
 
+    /** Puts a step that changes nothing before all that is written down. */
+    void beforeAll(Draft draft) {
+        List<Step> later = List.copyOf(steps);
+        steps.clear();
+        Phase now = phase;
+        Height stands = height;
+        phase = Phase.APART;
+        height = Height.ON_WHEELS;
+        write(draft, Minutes.ZERO);
+        phase = now;
+        height = stands;
+        for (Step step : later) {
+            steps.add(step.withNumber(steps.size() + 1));
+        }
+    }
+
+    List<Step> steps() {
+        return List.copyOf(steps);
+    }
+
     RoundTrip finished(List<Move> moves) {
         return new RoundTrip(steps, moves, List.copyOf(warnings));
     }

@@ -33,7 +33,7 @@ final class Turn {
             renew(
                     part.name(),
                     List.of(part),
-                    " It was spoiled by opening " + Words.low(job.renewal.spoiler(part)) + ".");
+                    " The old one was ruined when " + Words.low(job.renewal.spoiler(part)) + " was opened.");
         }
         log.turnRound();
         prepare();

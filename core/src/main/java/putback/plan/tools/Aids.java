@@ -11,7 +11,7 @@ import putback.tightening.toolbox.Have;
 import putback.tightening.toolbox.Toolbox;
 
 /** Counts the aids of a plan: when they go on, and how many are on at one time. */
-final class Aids {
+public final class Aids {
     private static final String STANDS = "stands";
     private static final String LIFT = "lift";
 
@@ -25,32 +25,50 @@ final class Aids {
 
     private Aids() {}
 
-    static List<TrayAid> of(List<Step> steps, Toolbox toolbox) {
+    /** In the order of first use. */
+    public static List<AidNeed> of(List<Step> steps) {
         Aids aids = new Aids();
         for (Step step : steps) {
             aids.count(step);
         }
-        List<TrayAid> tray = new ArrayList<>();
+        List<AidNeed> needs = new ArrayList<>();
         for (Map.Entry<String, Count> entry : aids.counts.entrySet()) {
-            Count count = entry.getValue();
-            tray.add(new TrayAid(entry.getKey(), count.most, count.steps, have(toolbox, entry.getKey(), count.most)));
+            needs.add(new AidNeed(entry.getKey(), entry.getValue().most, entry.getValue().steps));
+        }
+        return needs;
+    }
+
+    static List<TrayAid> of(List<Step> steps, Toolbox toolbox) {
+        List<TrayAid> tray = new ArrayList<>();
+        for (AidNeed need : of(steps)) {
+            Have have = have(toolbox, need.name(), need.atOnce());
+            tray.add(new TrayAid(need.name(), need.atOnce(), need.steps(), have));
         }
         return tray;
+    }
+
+    private Count counted(String name) {
+        Count count = counts.get(name);
+        if (count == null) {
+            count = new Count();
+            counts.put(name, count);
+        }
+        return count;
     }
 
     private void count(Step step) {
         String aid = step.aid();
         if (step.act() == Act.HEIGHT && step.height() != Height.ON_WHEELS) {
-            Count stands = counts.computeIfAbsent(STANDS, name -> new Count());
+            Count stands = counted(STANDS);
             stands.most = 1;
             stands.steps.add(step.number());
         } else if (aid != null && (step.act() == Act.SUPPORT || step.act() == Act.ASIDE)) {
-            Count count = counts.computeIfAbsent(aid, name -> new Count());
+            Count count = counted(aid);
             count.steps.add(step.number());
             count.on++;
             count.most = Math.max(count.most, count.on);
         } else if (aid != null && step.act() == Act.RELEASE) {
-            counts.computeIfAbsent(aid, name -> new Count()).on--;
+            counted(aid).on--;
         }
     }
 

@@ -48,6 +48,23 @@ class FinishingTest {
     }
 
     @Test
+    void rideHeightThatIsSetByAJack_isMeasuredBeforeAnythingElse() {
+        Travelled trip = Travelled.of(Cars.strut(), "left.arm");
+        assertThat(trip.all(Act.HEIGHT).map(Step::text))
+                .anyMatch(text -> text.contains("as measured when the car came in"));
+        Step first = trip.trip().steps().get(0);
+        assertThat(first.text()).startsWith("Measure hub centre to arch, left and right, and write it down");
+        assertThat(first.act()).isEqualTo(Act.CHECK);
+        assertThat(first.height()).isEqualTo(Height.ON_WHEELS);
+        Sound.check(trip, "arm");
+    }
+
+    @Test
+    void withoutRideHeight_nobodyMeasures() {
+        assertThat(checks(Travelled.of(drumBrake().assembly(), "shoes"))).noneMatch(text -> text.startsWith("Measure"));
+    }
+
+    @Test
     void brakeCheckThatTheSheetBrings_isNotSaidTwice() {
         ASheet sheet = ASheet.oneSide();
         sheet.part("pads");

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import putback.app.ladder.Figures;
+import putback.app.text.Whereabouts;
 import putback.app.text.WrenchText;
 import putback.plan.Plan;
 import putback.plan.Reasons;
@@ -17,8 +18,6 @@ import putback.plan.tools.Tray;
 import putback.quantity.Minutes;
 import putback.sheet.Fastener;
 import putback.sheet.Joint;
-import putback.sheet.Side;
-import putback.sheet.Station;
 
 /** Puts the steps of a plan into words for the page. */
 public final class StepViews {
@@ -40,9 +39,10 @@ public final class StepViews {
     public List<StepView> of(Phase phase) {
         List<StepView> views = new ArrayList<>();
         String here = "";
-        for (Step step : plan.steps()) {
+        for (int at = 0; at < plan.steps().size(); at++) {
+            Step step = plan.steps().get(at);
             if (step.phase() == phase) {
-                String place = place(step);
+                String place = Whereabouts.of(plan.steps(), at).text();
                 boolean goes = !place.isEmpty() && !place.equals(here);
                 views.add(view(step, goes ? place : ""));
                 here = goes ? place : here;
@@ -74,15 +74,6 @@ public final class StepViews {
         return limits == null
                 ? List.of()
                 : WrenchText.lines(limits, tray == null ? null : tray.wrenches().get(step.number()));
-    }
-
-    private static String place(Step step) {
-        Station station = step.station();
-        if (station == null) {
-            return "";
-        }
-        return station.word()
-                + (step.side() == Side.NONE ? "" : ", " + step.side().word());
     }
 
     private static String mark(Step step) {
