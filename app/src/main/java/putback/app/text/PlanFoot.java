@@ -92,7 +92,7 @@ final class PlanFoot {
         }
         page.gap().heading("AIDS", "");
         if (torque != null) {
-            String range = torque.least().equals(torque.most())
+            String range = torque.least().newtonMetres() == torque.most().newtonMetres()
                     ? torque.least().text()
                     : torque.least().text() + " to " + torque.most().text();
             page.words(Ink.PLAIN, "  ", "torque wrench, for " + range + ", " + steps(torque.steps()));

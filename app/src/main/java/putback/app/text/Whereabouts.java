@@ -1,6 +1,7 @@
 package putback.app.text;
 
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import putback.plan.steps.Act;
 import putback.plan.steps.Step;
@@ -38,6 +39,17 @@ public record Whereabouts(@Nullable Station station, Side side) {
             joins |= started.joint().joins().contains(part.index());
         }
         return joins;
+    }
+
+    /** Written out, since it is compared on the way of every plan: see decision 2. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Whereabouts there && station == there.station && side == there.side;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(station, side);
     }
 
     /** Such as {@code wheel well, left}; nothing where the station is not known. */
