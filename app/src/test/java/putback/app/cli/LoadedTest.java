@@ -16,6 +16,17 @@ class LoadedTest {
         assertThat(loaded).doesNotContain("putback.app.papers.", "openhtmltopdf", "pdfbox", "zxing", " gg.jte.");
     }
 
+    /** No lambda, no joined string and no comparison of records that Java would make up anew at each start. */
+    @Test
+    void plan_runsNoGeneratedCode() throws IOException {
+        for (String job : new String[] {"front-strut complete-strut", "front-strut arm", "twist-beam spring,damper"}) {
+            String[] words = job.split(" ", -1);
+            assertThat(loaded("plan", words[0], "--renew", words[1]))
+                    .contains("putback.app.text.PlanFoot ")
+                    .doesNotContain("LambdaForm$MH/", "java.lang.runtime.ObjectMethods", "$$Lambda$");
+        }
+    }
+
     private static String loaded(String... words) throws IOException {
         ProcessBuilder builder = new ProcessBuilder(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),

@@ -151,19 +151,16 @@ final class BareSprings {
     }
 
     private List<Part> springsIn(Joint joint) {
-        List<Part> parts = new ArrayList<>();
+        BitSet parts = new BitSet();
         for (int index : joint.joins()) {
-            if (job.part(index).entry().storedEnergy() == StoredEnergy.SPRING) {
-                parts.add(job.part(index));
-            }
+            parts.set(index, job.part(index).entry().storedEnergy() == StoredEnergy.SPRING);
         }
         for (SeatedSpring spring : job.springs) {
-            Part part = job.part(spring.spring());
-            if (spring.seats().contains(joint.index()) && !parts.contains(part)) {
-                parts.add(part);
+            if (spring.seats().contains(joint.index())) {
+                parts.set(spring.spring());
             }
         }
-        return parts;
+        return job.parts(parts);
     }
 
     private boolean isHeld(int spring) {

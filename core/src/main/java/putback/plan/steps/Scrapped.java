@@ -70,7 +70,9 @@ final class Scrapped {
     /** Whether all others can still be opened in their order while these stay shut. */
     private static boolean isSound(Job job, List<Integer> order, BitSet shut) {
         BitSet asides = new BitSet();
-        job.selection.aside().forEach(asides::set);
+        for (int part : job.selection.aside()) {
+            asides.set(part);
+        }
         BitSet open = new BitSet();
         for (int joint : order) {
             if (!shut.get(joint)) {

@@ -103,8 +103,7 @@ final class Securing {
             if (before.contains(group) || small || aids.holding(group) != null || group.intersects(asideNext)) {
                 continue;
             }
-            Part part = job.part(
-                    joint.joins().stream().filter(group::get).findFirst().orElse(group.nextSetBit(0)));
+            Part part = job.part(flops(joint, group));
             String text = "Tie up " + Words.the(part) + " with a strap before opening " + Words.of(joint) + ".";
             putOn(part, AidText.STRAP, text, List.of("The sheet names no aid here: left on its pivots it flops over."))
                     .askers
@@ -112,6 +111,16 @@ final class Securing {
             log.warn("With " + Words.of(joint) + " open, " + Words.the(part)
                     + " is held by pivots only, and the sheet names no aid for it: a strap was put in.");
         }
+    }
+
+    /** The part of the group that the joint joins, if one is. */
+    private static int flops(Joint joint, BitSet group) {
+        for (int part : joint.joins()) {
+            if (group.get(part)) {
+                return part;
+            }
+        }
+        return group.nextSetBit(0);
     }
 
     /**
