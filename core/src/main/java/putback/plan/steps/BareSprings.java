@@ -3,6 +3,7 @@ package putback.plan.steps;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import putback.plan.access.Numbers;
 import putback.plan.access.Ties;
 import putback.sheet.Joint;
@@ -48,8 +49,9 @@ final class BareSprings {
     }
 
     private List<String> letGoBy(Joint joint, SeatedSpring spring) {
-        if (letsDown(joint, spring)) {
-            return List.of(Cautions.SPRING_ON_JACK);
+        Letting letting = lettingDown(joint, spring);
+        if (letting != null) {
+            return List.of(stayIn(letting.part()) ? Cautions.SPRING_STAYS : Cautions.SPRING_ON_JACK);
         }
         if (!Cautions.letsGo(joint, spring.spring()) && frees(joint, spring)) {
             log.warn("With " + Words.of(joint) + " open nothing keeps " + Words.the(job.part(spring.spring()))
@@ -69,9 +71,32 @@ final class BareSprings {
         return !isSlack(job.part(spring.spring())) && !isHeld(spring.spring());
     }
 
-    private boolean letsDown(Joint joint, SeatedSpring spring) {
+    private @Nullable Letting lettingDown(Joint joint, SeatedSpring spring) {
         for (Letting letting : joint.letsGo()) {
             if (letting.letDown() && standsOn(spring, letting.part())) {
+                return letting;
+            }
+        }
+        return null;
+    }
+
+    /** Whether all springs on a part stay in, and nothing of it is opened that does not let it go: it stays up then. */
+    boolean stayIn(int part) {
+        boolean springs = false;
+        for (SeatedSpring spring : job.springs) {
+            if (standsOn(spring, part)) {
+                if (Numbers.anyIn(spring.seats(), job.opened)) {
+                    return false;
+                }
+                springs = true;
+            }
+        }
+        return springs && !isOpenedOtherwise(part);
+    }
+
+    private boolean isOpenedOtherwise(int part) {
+        for (int joint : Numbers.in(job.opened)) {
+            if (job.joint(joint).joins().contains(part) && !Cautions.letsGo(job.joint(joint), part)) {
                 return true;
             }
         }

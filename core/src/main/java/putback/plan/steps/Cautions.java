@@ -23,6 +23,8 @@ final class Cautions {
             "Spring under load: face out of its line, and never undo this until the spring is loose in its seats.";
     static final String SPRING_ON_JACK =
             "Spring under load: the jack holds it, so stand clear and let it go slack before you reach in.";
+    static final String SPRING_STAYS =
+            "Spring under load: the jack alone keeps it in, so it stays up, and nobody reaches between coils and seats.";
     static final String TAKES_LOAD =
             "Springs take load: both ends of each home in their seats first, then up slowly and stand clear; an end that is not home jumps.";
     private static final String GAS = "Gas under pressure: never heat, cut or open the damper, it bursts.";

@@ -139,7 +139,7 @@ final class Securing {
         int index = letting.part();
         AidsOn.On jack = aids.find(index, letting.aid());
         boolean due = letting.letDown() && scene.lowerings.mayGoFurther(index);
-        if (!due || jack == null || before.off(index) || keepsItsSprings(index)) {
+        if (!due || jack == null || before.off(index) || springs.stayIn(index)) {
             return;
         }
         Next next = next(letting);
@@ -152,29 +152,6 @@ final class Securing {
                     .caution(cautions.tethers(List.of(part), scene.open)));
             scene.lowerings.add(index, jack.askers, next == Next.SPRING);
         }
-    }
-
-    /** Whether all springs on it stay in and nothing on it is opened any more: it stays up, so that none comes loose. */
-    private boolean keepsItsSprings(int part) {
-        boolean keeps = false;
-        for (SeatedSpring spring : job.springs) {
-            if (springs.standsOn(spring, part)) {
-                if (Numbers.anyIn(spring.seats(), job.opened)) {
-                    return false;
-                }
-                keeps = true;
-            }
-        }
-        return keeps && !isOpenedFurther(part);
-    }
-
-    private boolean isOpenedFurther(int part) {
-        for (int joint = job.opened.nextSetBit(0); joint >= 0; joint = job.opened.nextSetBit(joint + 1)) {
-            if (!scene.open.get(joint) && job.joint(joint).joins().contains(part)) {
-                return true;
-            }
-        }
-        return false;
     }
 
     /** What comes first of the joints that are still to be opened and have to do with the part. */

@@ -102,19 +102,19 @@ final class AidCheck extends Check {
         return false;
     }
 
-    /** Reading: a part is not let down where its springs stay in and nothing of it is opened any more. */
+    /** Reading: a part is not let down where its springs stay in and nothing of it is opened that does not let it go. */
     private boolean staysUp(int joint, int part) {
         BitSet open = (BitSet) scene.open.clone();
         open.set(joint);
-        Bonds bonds = scene.rules.bonds(open);
-        List<Integer> later = toCome(joint);
         List<Integer> opened = scene.plan.moves().stream()
                 .filter(Move.Open.class::isInstance)
                 .map(move -> ((Move.Open) move).joint())
                 .toList();
-        boolean more = later.stream()
-                .anyMatch(other -> scene.rules.joint(other).joins().contains(part));
-        return !more && springs.allStay(part, bonds, opened);
+        boolean otherwise = opened.stream()
+                .map(scene.rules::joint)
+                .filter(other -> other.joins().contains(part))
+                .anyMatch(other -> other.letsGo().stream().noneMatch(letting -> letting.part() == part));
+        return !otherwise && springs.allStay(part, scene.rules.bonds(open), opened);
     }
 
     private List<Integer> toCome(int joint) {
