@@ -12,6 +12,7 @@ import putback.plan.steps.Renewal;
 import putback.sheet.Assembly;
 import putback.sheet.Fastener;
 import putback.sheet.Joint;
+import putback.sheet.JointKind;
 import putback.sheet.Part;
 import putback.sheet.Side;
 import putback.sheet.Unit;
@@ -51,7 +52,7 @@ public final class PartList {
             Joint joint = assembly.joints().get(index);
             Fastener back = renewal.fastenerBack(joint);
             if (back.singleUse()) {
-                list.needs.add(new PartNeed(joint.id(), joint.name(), back.count(), null, "single-use"));
+                list.needs.add(new PartNeed(joint.id(), bought(joint), back.count(), null, "single-use"));
             }
         }
         return List.copyOf(list.needs);
@@ -87,5 +88,10 @@ public final class PartList {
         }
         String full = side == Side.NONE ? name : axleSet ? name + ", axle set" : name + ", " + side.word();
         needs.add(new PartNeed(id, full, 1, price, reason));
+    }
+
+    /** What is asked for at the counter: a taper is named by what it joins, and its nut is bought. */
+    private static String bought(Joint joint) {
+        return joint.entry().kind() == JointKind.TAPER ? joint.name() + ": its nut" : joint.name();
     }
 }

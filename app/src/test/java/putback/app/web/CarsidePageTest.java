@@ -148,7 +148,7 @@ class CarsidePageTest {
                 .containsExactly("stop driving: brake hose cracked, Mara");
         assertThat(events.all(job.id()))
                 .extracting(event -> event.did().word())
-                .containsExactly("note", "note", "break", "break-loose", "correct");
+                .containsExactly("note", "note", "break", "check", "correct");
     }
 
     @Test

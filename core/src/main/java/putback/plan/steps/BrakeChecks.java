@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import putback.sheet.FollowUp;
+import putback.sheet.Joint;
 import putback.sheet.JointKind;
 import putback.sheet.Part;
 
@@ -95,10 +96,14 @@ final class BrakeChecks {
         return opens;
     }
 
-    /** Whether a fixing of a part so called is opened. */
+    /** Whether a fixing of a part so called is opened; what only leads a cable or wire to it is none. */
     private boolean opens(List<String> words) {
         for (int index = job.opened.nextSetBit(0); index >= 0; index = job.opened.nextSetBit(index + 1)) {
-            for (int part : job.joint(index).joins()) {
+            Joint joint = job.joint(index);
+            if (joint.entry().kind() == JointKind.HOOK || joint.entry().kind() == JointKind.PLUG) {
+                continue;
+            }
+            for (int part : joint.joins()) {
                 if (isCalled(job.part(part), words)) {
                     return true;
                 }
