@@ -1,6 +1,8 @@
 package putback.app.web.door;
 
 import io.javalin.http.Context;
+import java.io.IOException;
+import java.io.InputStream;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import putback.app.web.frame.Replies;
@@ -9,6 +11,8 @@ import putback.app.web.frame.Replies;
 public final class Guard {
     /** Only files are longer: a filled form is some thousand letters. */
     public static final long LONGEST_FORM = 1_000_000;
+
+    private static final long MOST_DROPPED = 8 * LONGEST_FORM;
 
     private static final Set<String> METHODS = Set.of("GET", "HEAD", "POST");
     private static final String POLICY = "default-src 'self'; style-src 'self' 'unsafe-inline'; object-src 'none';"
@@ -39,7 +43,22 @@ public final class Guard {
         } else if (isForged(context)) {
             refuse(context, 403, "This was sent from a page of another site; nothing was done.");
         } else if (context.req().getContentLengthLong() > LONGEST_FORM && !context.isMultipartFormData()) {
+            drop(context);
             refuse(context, 413, "A form of more than 1 MB is not read.");
+        }
+    }
+
+    /** Lets what is too long run out unread, up to a limit: who is still sending would never see the answer. */
+    public static void drop(Context context) {
+        byte[] some = new byte[65_536];
+        long dropped = 0;
+        try {
+            InputStream sent = context.req().getInputStream();
+            for (int read = sent.read(some); read >= 0 && dropped < MOST_DROPPED; read = sent.read(some)) {
+                dropped += read;
+            }
+        } catch (IOException gone) {
+            // nobody is there to be answered
         }
     }
 
