@@ -28,10 +28,12 @@ public final class Effort {
         spent += numbers;
     }
 
+    /** What may be spent in all, in numbers looked at. */
     public long limit() {
         return limit;
     }
 
+    /** Whether more has been spent than may be. */
     public boolean usedUp() {
         return spent > limit;
     }

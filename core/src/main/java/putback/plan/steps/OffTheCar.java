@@ -28,20 +28,20 @@ final class OffTheCar {
     private record Left(int joint, BitSet stayed) {}
 
     void add() {
+        Ties ties = job.ties(open);
         for (Move move : job.moves) {
             if (move instanceof Move.Open one) {
-                Ties ties = job.ties(open);
                 if (ties.allOff(one.joint())) {
                     orderAhead(one.joint(), ties);
                 }
                 open.set(one.joint());
-                left.add(new Left(one.joint(), stayed(one.joint())));
+                ties.rebuild(open);
+                left.add(new Left(one.joint(), stayed(one.joint(), ties)));
             }
         }
     }
 
-    private BitSet stayed(int joint) {
-        Ties ties = job.ties(open);
+    private BitSet stayed(int joint, Ties ties) {
         BitSet stayed = new BitSet();
         for (int part : job.network.joins(joint)) {
             stayed.set(part, !ties.off(part));

@@ -8,10 +8,6 @@ import putback.sheet.Part;
 
 /** How the car is made to stand, said so that it stays there. */
 final class Standing {
-    private static final String LOAD_BY_JACK =
-            "Load the suspension to ride height with a jack under the arm or hub: hub centre to arch as measured when the"
-                    + " car came in.";
-
     private final Job job;
 
     Standing(Job job) {
@@ -24,19 +20,14 @@ final class Standing {
     Draft step(Height from, Height to, boolean wheelOff) {
         return switch (to) {
             case RAISED -> from == Height.RIDE_HEIGHT ? unload() : raise();
-            case RIDE_HEIGHT -> wheelOff ? loadByJack() : loadOnWheels();
+            case RIDE_HEIGHT -> setsMeasuredHeight(to, wheelOff) ? loadByJack() : loadOnWheels();
             case ON_WHEELS, ANY -> lower();
         };
     }
 
-    /** Whether a height is set later that somebody has to have measured while the car still stood on its wheels. */
-    static boolean isToBeMeasured(List<Step> steps) {
-        for (Step step : steps) {
-            if (step.act() == Act.HEIGHT && step.text().equals(LOAD_BY_JACK)) {
-                return true;
-            }
-        }
-        return false;
+    /** Whether a height is set then that somebody has to have measured while the car still stood on its wheels. */
+    static boolean setsMeasuredHeight(Height to, boolean wheelOff) {
+        return to == Height.RIDE_HEIGHT && wheelOff;
     }
 
     /** As the car came in, before anything is done to it. */
@@ -80,7 +71,10 @@ final class Standing {
     }
 
     private static Draft loadByJack() {
-        return Draft.of(Act.HEIGHT, LOAD_BY_JACK)
+        return Draft.of(
+                        Act.HEIGHT,
+                        "Load the suspension to ride height with a jack under the arm or hub: hub centre to arch as measured"
+                                + " when the car came in.")
                 .caution(List.of(
                         "Both sides alike, or the bar pulls the other way.",
                         "The car stays on its stands: the jack only loads the arm, and it is not what you lie under."));

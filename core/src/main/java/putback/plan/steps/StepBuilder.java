@@ -26,9 +26,10 @@ public final class StepBuilder {
         WayApart apart = new WayApart(job, log, aids, charges);
         apart.run();
         new Turn(job, log, aids).run();
-        new WayTogether(job, log, aids, charges, apart.scene()).run();
+        WayTogether together = new WayTogether(job, log, aids, charges, apart.scene());
+        together.run();
         new LastChecks(job, log).run(charges.owed(apart.scene().movedAside));
-        if (Standing.isToBeMeasured(log.steps())) {
+        if (together.setsMeasuredHeight()) {
             log.beforeAll(Standing.measure());
         }
         return log.finished(job.moves);

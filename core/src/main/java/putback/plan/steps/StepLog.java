@@ -107,10 +107,6 @@ final class StepLog {
         }
     }
 
-    List<Step> steps() {
-        return List.copyOf(steps);
-    }
-
     RoundTrip finished(List<Move> moves) {
         return new RoundTrip(steps, moves, List.copyOf(warnings));
     }

@@ -18,6 +18,7 @@ final class WayTogether {
     private final OfferingUp offeringUp;
     private final Closing closing;
     private final Releasing releasing;
+    private boolean setsMeasuredHeight;
 
     WayTogether(Job job, StepLog log, AidsOn aids, Charges charges, ApartScene apart) {
         this.job = job;
@@ -106,7 +107,14 @@ final class WayTogether {
                 log.warn("The " + aid.name + " at " + Words.the(aid.part) + " is still on when the weight comes on.");
             }
         }
-        log.stand(height, standing.step(log.height(), height, job.wheelIsOff(scene.ties())));
+        boolean wheelOff = job.wheelIsOff(scene.ties());
+        setsMeasuredHeight |= Standing.setsMeasuredHeight(height, wheelOff);
+        log.stand(height, standing.step(log.height(), height, wheelOff));
+    }
+
+    /** Whether a height was set that is measured before the car is raised. */
+    boolean setsMeasuredHeight() {
+        return setsMeasuredHeight;
     }
 
     private void perform(Task task) {

@@ -49,7 +49,7 @@ public final class Guard {
     }
 
     /** Lets what is too long run out unread, up to a limit: who is still sending would never see the answer. */
-    public static void drop(Context context) {
+    private static void drop(Context context) {
         byte[] some = new byte[65_536];
         long dropped = 0;
         try {
